@@ -1,0 +1,8 @@
+package tightside.drive;
+
+/** How a chain meets its sprockets. */
+public enum ChainKind {
+  ROLLER,
+  BUSH,
+  TOOTHED
+}

@@ -1,0 +1,10 @@
+package tightside.drive;
+
+/** One thing that a chain runs over, in the direction in which the chain travels. */
+public sealed interface RouteEntry permits Sprocket, Face {
+
+  Contact contact();
+
+  /** What it takes to see its mark or its plunger. */
+  Seen seen();
+}

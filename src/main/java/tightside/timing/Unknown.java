@@ -1,0 +1,34 @@
+package tightside.timing;
+
+import java.util.List;
+
+/**
+ * Something that a solution does not know.
+ *
+ * @param chain of which it is said
+ * @param shafts one, or the two ends of a strand
+ */
+public record Unknown(Kind kind, String chain, List<String> shafts) {
+
+  /** What is not known. */
+  public enum Kind {
+    /** Nobody can see the strand, so nobody can count it. */
+    STRAND_NEVER_SEEN,
+    /** Nobody can see the mark. */
+    MARK_NEVER_SEEN,
+    /** The sprocket bears no mark: nothing is said about its timing. */
+    MARK_MISSING,
+    /** The sprocket is held by clamp alone: the lay of the links fixes no angle. */
+    FRICTION_JOINT,
+    /** The engine went backwards last: the pulled side has moved, and no angle holds. */
+    TURNED_BACK,
+    /** The plunger is held: the chain is not taut all round, and no angle is held by it. */
+    PLUNGER_HELD,
+    /** The chain's own driving shaft can't be timed, so neither can what it drives. */
+    DRIVER_UNTIMED
+  }
+
+  public Unknown {
+    shafts = List.copyOf(shafts);
+  }
+}
