@@ -1,0 +1,140 @@
+package tightside.words;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import tightside.drive.Chain;
+import tightside.drive.Drive;
+import tightside.drive.Role;
+import tightside.drive.Seen;
+import tightside.geometry.Rotation;
+import tightside.timing.ChainSolution;
+import tightside.timing.Lag;
+import tightside.timing.ShaftTiming;
+import tightside.timing.Strand;
+import tightside.timing.TensionerReading;
+
+/** What a solution says, in sentences that a technician can act on. */
+public final class Sentences {
+
+  private Sentences() {}
+
+  /** The chain itself in one line. */
+  public static String chain(ChainSolution solution) {
+    Chain chain = solution.chain();
+    return "Chain %s: %s chain, pitch %s, %s, running %s as seen from the front"
+        .formatted(
+            chain.name(),
+            chain.kind().name().toLowerCase(java.util.Locale.ROOT),
+            Numbers.sizeMm(chain.pitchMm()),
+            Numbers.count(chain.links(), "link"),
+            rotation(solution.travel()));
+  }
+
+  public static String rotation(Rotation rotation) {
+    return rotation == Rotation.CLOCKWISE ? "clockwise" : "counterclockwise";
+  }
+
+  /** Both ways of counting a strand, so that nobody is off by one. */
+  public static String count(Strand strand) {
+    return "Count %s from the %s mark to the %s mark: %s between the two painted ones."
+        .formatted(
+            Numbers.count(strand.links(), "link"),
+            strand.from(),
+            strand.to(),
+            Numbers.count(strand.between(), "plain link"));
+  }
+
+  /** Which side it is, and what it takes to see it. */
+  public static String side(Strand strand) {
+    return (strand.taut() ? "tight" : "slack side") + ", " + seen(strand.seen());
+  }
+
+  public static String seen(Seen seen) {
+    return switch (seen) {
+      case COVER_ON -> "seen with the cover on";
+      case COVER_OFF -> "seen with the cover off";
+      case BORESCOPE -> "seen by borescope";
+      case NEVER -> "can't be seen";
+    };
+  }
+
+  /** A taut strand whose pitches are too far from a whole number. */
+  public static String notTrusted(Strand strand) {
+    return "Do not trust this count: the tight run from %s to %s measures %s pitches, %s away from a"
+            .formatted(
+                strand.from(),
+                strand.to(),
+                Numbers.fixed(strand.pitches(), 2),
+                Numbers.fixed(Math.abs(strand.misfit().orElse(0)), 2))
+        + " whole number; check the model's marks, centres and teeth.";
+  }
+
+  /** Where the plunger stands and what is left of its travel. */
+  public static String tensioner(TensionerReading reading, OptionalDouble runsOutPercent) {
+    String steps =
+        reading.steps().isPresent() ? ", on ratchet step " + reading.steps().getAsLong() : "";
+    String out =
+        "Tensioner %s: plunger %s out of %s%s"
+            .formatted(
+                reading.name(),
+                Numbers.mm(reading.extensionMm()),
+                Numbers.mm(reading.travelMm()),
+                steps);
+    String runsOut =
+        runsOutPercent.isPresent()
+            ? "its travel runs out at " + Numbers.percent(runsOutPercent.getAsDouble()) + " stretch"
+            : "its travel takes all the stretch that can be entered";
+    if (reading.taut()) {
+      return out + "; it keeps the chain tight, and " + runsOut + ".";
+    }
+    return out
+        + ": OUT OF TRAVEL, "
+        + Numbers.mm(reading.slackLeftMm())
+        + " of chain is left slack; "
+        + runsOut
+        + ".";
+  }
+
+  /** The slack of a chain that nothing keeps tight. */
+  public static String freeSlack(double slackMm) {
+    return "No tensioner: "
+        + Numbers.mm(slackMm)
+        + " of chain is free slack, on the strand that leaves the driving sprocket.";
+  }
+
+  /** When the paint meets the marks again. */
+  public static String realign(ChainSolution solution) {
+    return "The same links meet the same marks again only after "
+        + solution.realignCrankTurns()
+        + " turns of the crankshaft: once the engine has turned, paint on a link is no timing mark.";
+  }
+
+  /** How a shaft stands, in its own degrees and in the crankshaft's. */
+  public static String timing(Drive drive, ShaftTiming timing) {
+    boolean cam = drive.shaft(timing.shaft()).filter(s -> s.role() == Role.CAMSHAFT).isPresent();
+    if (timing.lag() == Lag.RIGHT) {
+      return timing.shaft() + ": right";
+    }
+    return "%s: %s %s degrees %s (%s crank degrees)"
+        .formatted(
+            timing.shaft(),
+            Numbers.degrees(timing.shaftDegrees()),
+            cam ? "cam" : "shaft",
+            timing.lag() == Lag.ADVANCED ? "advanced" : "retarded",
+            Numbers.degrees(timing.crankDegrees()));
+  }
+
+  /** Two or more names as a person lists them. */
+  public static String list(List<String> names, String last) {
+    int end = names.size() - 1;
+    return end < 1
+        ? String.join("", names)
+        : String.join(", ", names.subList(0, end)) + " " + last + " " + names.get(end);
+  }
+
+  /** The caution that stands under every answer meant for work on an engine. */
+  public static String caution() {
+    return "For practice and cross-checking. The maker's procedure and a qualified hand decide;"
+        + " turn an engine by hand before it is cranked.";
+  }
+}

@@ -1,0 +1,37 @@
+package tightside.words;
+
+import tightside.timing.Unknown;
+
+/** What a solution does not know, in words. */
+public final class UnknownWords {
+
+  private UnknownWords() {}
+
+  public static String of(Unknown unknown) {
+    String first = unknown.shafts().isEmpty() ? "" : unknown.shafts().get(0);
+    String chain = unknown.chain();
+    return switch (unknown.kind()) {
+      case STRAND_NEVER_SEEN ->
+          "Nobody can see the run from %s to %s, so nobody can count it: its links stay unproved."
+              .formatted(first, unknown.shafts().get(1));
+      case MARK_NEVER_SEEN ->
+          "Nobody can see the mark of %s on chain %s, so no count can start or end there."
+              .formatted(first, chain);
+      case MARK_MISSING ->
+          "The sprocket of %s on chain %s bears no mark: nothing is said about its timing."
+              .formatted(first, chain);
+      case FRICTION_JOINT ->
+          "The sprocket of %s on chain %s is held by its bolt's clamp alone: the lay of the links fixes no angle there, the angle at tightening does."
+              .formatted(first, chain);
+      case TURNED_BACK ->
+          "The engine went backwards last: the pulled side of chain %s has moved, and no angle holds until it is turned forward again."
+              .formatted(chain);
+      case PLUNGER_HELD ->
+          "The plunger of chain %s is held back: the chain is not tight all round, and angles hold only where a run is pulled."
+              .formatted(chain);
+      case DRIVER_UNTIMED ->
+          "%s, which drives chain %s, can't be timed, so neither can what that chain drives."
+              .formatted(first, chain);
+    };
+  }
+}

@@ -1,0 +1,186 @@
+package tightside;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The layers. What a package may use is listed here and nothing else: a package that is not listed
+ * fails, so a new one is guarded from its first day.
+ */
+class ArchitectureTest {
+
+  private static final JavaClasses ALL =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("tightside");
+
+  private static final List<String> MATHEMATICS =
+      List.of(
+          "java.lang",
+          "java.lang.invoke",
+          "java.lang.runtime",
+          "java.util",
+          "java.util.function",
+          "java.util.regex",
+          "java.util.stream",
+          "java.math",
+          "org.apache.commons.geometry..",
+          "org.apache.commons.numbers..",
+          "org.apache.commons.statistics..",
+          "org.apache.commons.rng..");
+
+  private static final List<String> READING_AND_WRITING =
+      List.of("java.io", "java.nio..", "java.text", "tools.jackson..");
+
+  private static final List<String> CORE =
+      List.of("geometry", "drive", "timing", "engine", "readings", "job");
+
+  private record Layer(List<String> ours, List<String> others, String reason) {}
+
+  private static final Map<String, Layer> LAYERS = layers();
+
+  private static Map<String, Layer> layers() {
+    Map<String, Layer> layers = new TreeMap<>();
+    List<String> below = new ArrayList<>();
+    for (String name : CORE) {
+      layers.put(
+          name,
+          new Layer(
+              List.copyOf(below),
+              MATHEMATICS,
+              "the core is mathematics: it knows no file, no screen and no clock, and each layer"
+                  + " only those before it, so that it can be tested and trusted alone"));
+      below.add(name);
+    }
+    layers.put(
+        "words",
+        new Layer(
+            List.copyOf(below),
+            Stream.concat(MATHEMATICS.stream(), Stream.of("java.io", "java.nio.charset")).toList(),
+            "sentences are made from results alone, so that screen, paper and command line say the"
+                + " same"));
+    layers.put(
+        "files",
+        new Layer(
+            plus(below, "words"),
+            Stream.concat(MATHEMATICS.stream(), READING_AND_WRITING.stream()).toList(),
+            "reading and writing knows the core but no picture and no screen"));
+    layers.put(
+        "picture",
+        new Layer(
+            plus(below, "words"),
+            MATHEMATICS,
+            "a picture is a list of shapes made from a solution, whoever draws it"));
+    layers.put(
+        "command",
+        new Layer(
+            plus(below, "words", "files", "picture"),
+            Stream.of(
+                    MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent", "picocli.."))
+                .flatMap(List::stream)
+                .toList(),
+            "the command line shows what the layers below know, and knows no window"));
+    return layers;
+  }
+
+  private static List<String> plus(List<String> names, String... more) {
+    return Stream.concat(names.stream(), Stream.of(more)).toList();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> eachPackageUsesOnlyWhatIsListed() {
+    return LAYERS.entrySet().stream()
+        .map(
+            entry ->
+                DynamicTest.dynamicTest(
+                    entry.getKey(), () -> holds(entry.getKey(), entry.getValue())));
+  }
+
+  private static void holds(String name, Layer layer) {
+    String[] allowed =
+        Stream.concat(
+                layer.others().stream(),
+                Stream.concat(Stream.of(name), layer.ours().stream()).map(n -> "tightside." + n))
+            .toArray(String[]::new);
+    classes()
+        .that()
+        .resideInAPackage("tightside." + name)
+        .should()
+        .onlyDependOnClassesThat(primitiveOrIn(allowed))
+        .because(layer.reason())
+        .allowEmptyShould(true)
+        .check(ALL);
+  }
+
+  private static DescribedPredicate<JavaClass> primitiveOrIn(String... packages) {
+    return new DescribedPredicate<>("are primitive or reside in " + String.join(", ", packages)) {
+      private final DescribedPredicate<JavaClass> inside =
+          JavaClass.Predicates.resideInAnyPackage(packages);
+
+      @Override
+      public boolean test(JavaClass type) {
+        JavaClass base = type.getBaseComponentType();
+        return base.isPrimitive() || inside.test(base);
+      }
+    };
+  }
+
+  @Test
+  void everyPackageIsListed() {
+    assertThat(
+            ALL.stream()
+                .map(c -> c.getPackageName().replaceFirst("^tightside\\.?", ""))
+                .collect(Collectors.toSet()))
+        .as("packages that no layer rule guards")
+        .isSubsetOf(LAYERS.keySet());
+  }
+
+  @Test
+  void theCoreReadsNoClockAndPrintsNothing() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(CORE.stream().map(n -> "tightside." + n).toArray(String[]::new))
+        .should()
+        .callMethod(System.class, "currentTimeMillis")
+        .orShould()
+        .callMethod(System.class, "nanoTime")
+        .orShould()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .because("the same drive and state must give the same solution, silently")
+        .check(ALL);
+  }
+
+  @Test
+  void nothingInTheCoreCanBeChanged() {
+    fields()
+        .that()
+        .areDeclaredInClassesThat()
+        .resideInAnyPackage(CORE.stream().map(n -> "tightside." + n).toArray(String[]::new))
+        .and()
+        .doNotHaveModifier(JavaModifier.SYNTHETIC)
+        .should()
+        .beFinal()
+        .because("values that never change can be shared, compared and undone without thought")
+        .check(ALL);
+  }
+}
