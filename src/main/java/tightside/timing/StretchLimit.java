@@ -1,0 +1,63 @@
+package tightside.timing;
+
+import java.util.OptionalDouble;
+import org.apache.commons.numbers.rootfinder.BrentSolver;
+import tightside.drive.Chain;
+import tightside.drive.ChainFit;
+import tightside.drive.ChainInPlace;
+import tightside.drive.Drive;
+import tightside.drive.Fitting;
+import tightside.drive.Limits;
+
+/** At what stretch a chain's tensioner runs out of travel. */
+public final class StretchLimit {
+
+  /** Percent; a thousandth of a micrometre on a chain of one metre. */
+  private static final double NEAR = 1e-10;
+
+  private StretchLimit() {}
+
+  /**
+   * The stretch, in percent of the new length, up to which the tensioner keeps the chain tight: the
+   * chain, laid round its sprockets with the plunger at full travel, is then just used up.
+   *
+   * @return nothing without a tensioner, where the new chain does not fit, and where the tensioner
+   *     does not run out within {@link Limits#STRETCH_PERCENT}
+   */
+  public static OptionalDouble of(Drive drive, Chain chain) {
+    if (chain.tensioner().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    ChainInPlace inPlace = drive.inPlace(chain);
+    double most = Limits.STRETCH_PERCENT.most();
+    if (!(fit(inPlace, 0) instanceof ChainFit.Solved) || excess(inPlace, most) <= 0) {
+      return OptionalDouble.empty();
+    }
+    double limit =
+        excess(inPlace, 0) == 0
+            ? 0
+            : new BrentSolver(NEAR, NEAR, 1e-15).findRoot(p -> excess(inPlace, p), 0, most);
+    boolean runsOut = fit(inPlace, limit + 10 * NEAR) instanceof ChainFit.OutOfTravel;
+    return runsOut ? OptionalDouble.of(limit) : OptionalDouble.empty();
+  }
+
+  private static ChainFit fit(ChainInPlace inPlace, double percent) {
+    return Fitting.fit(inPlace, inPlace.chain().pitchStretchedMm(percent), OptionalDouble.empty());
+  }
+
+  /**
+   * Negative while the tensioner has travel left, positive once it has not, mm. A chain that no
+   * longer finds a way round counts as past it; {@link #of} tells the two apart.
+   */
+  private static double excess(ChainInPlace inPlace, double percent) {
+    ChainFit fit = fit(inPlace, percent);
+    if (fit instanceof ChainFit.Solved solved) {
+      double travel = inPlace.chain().tensioner().orElseThrow().plunger().travelMm();
+      return solved.extensionMm().orElseThrow() - travel;
+    }
+    if (fit instanceof ChainFit.OutOfTravel out) {
+      return out.slackLeftMm();
+    }
+    return fit instanceof ChainFit.TooShort tooShort ? -tooShort.byMm() : 1;
+  }
+}
