@@ -1,5 +1,6 @@
 package tightside.files;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,98 +18,100 @@ import tightside.geometry.Rotation;
 /** Reads shafts and chains. */
 final class DriveDecoder {
 
-  /** The parts of a drive, before it is known whether they hang together. */
+  /**
+   * The parts of a drive, before it is known whether they hang together.
+   *
+   * @param shafts nothing if not all of them could be read
+   * @param phasers by the shaft that carries one
+   * @param chains those that could be read
+   */
   record Parts(
-      String name,
+      Optional<String> name,
       String about,
-      Rotation rotation,
-      List<Shaft> shafts,
+      Optional<Rotation> rotation,
+      Optional<List<Shaft>> shafts,
       Map<String, Phaser> phasers,
       List<Chain> chains) {}
 
-  private record ShaftEntry(Shaft shaft, Optional<Phaser> phaser) {}
-
   private DriveDecoder() {}
 
-  /** The parts, if all of them could be read. */
-  static Optional<Parts> parts(SectionReader root) {
-    Optional<String> name = root.need("name", Words.title());
-    Optional<String> about = root.may("about", Words.prose());
-    Optional<Rotation> rotation = root.need("rotation", Words.choice(Rotation.values()));
-    Optional<List<ShaftEntry>> shafts = root.need("shafts", SectionReader.named("shaft", shaft()));
-    Optional<List<Chain>> chains = root.need("chains", SectionReader.named("chain", chain()));
-    if (name.isEmpty() || rotation.isEmpty() || shafts.isEmpty() || chains.isEmpty()) {
+  static Parts parts(SectionReader root) {
+    Optional<String> name = Words.title(root.need("name"));
+    Optional<String> about = Words.prose(root.may("about"));
+    Optional<Rotation> rotation = Words.choice(root.need("rotation"), Rotation.values());
+    List<Shaft> shafts = new ArrayList<>();
+    Map<String, Phaser> phasers = new LinkedHashMap<>();
+    int before = root.errors();
+    for (SectionReader s : SectionReader.named(root.need("shafts"), "shaft")) {
+      shaft(s, shafts, phasers);
+    }
+    boolean allShafts = root.errors() == before;
+    List<Chain> chains = new ArrayList<>();
+    for (SectionReader s : SectionReader.named(root.need("chains"), "chain")) {
+      chain(s, chains);
+    }
+    return new Parts(
+        name,
+        about.orElse(""),
+        rotation,
+        allShafts ? Optional.of(shafts) : Optional.empty(),
+        phasers,
+        chains);
+  }
+
+  private static void shaft(SectionReader s, List<Shaft> shafts, Map<String, Phaser> phasers) {
+    Optional<Role> role = Words.choice(s.need("role"), Role.values());
+    Optional<Value> place = s.may("at");
+    if (place.isEmpty()) {
+      s.complain(Fault.SHAFT_WITHOUT_PLACE, Map.of("shaft", s.name()));
+    }
+    Optional<Vector2D> at = Lists.point(place);
+    Optional<Value> carried = s.may("phaser");
+    if (carried.isPresent() && role.isPresent() && role.get() != Role.CAMSHAFT) {
+      Map<String, Object> facts = Map.of("shaft", s.name(), "role", Terms.of(role.get()));
+      carried.get().complainOfKey(Fault.PHASER_ASTRAY, facts);
+    }
+    Optional<Phaser> phaser = phaser(carried);
+    if (s.sound()) {
+      shafts.add(new Shaft(s.name(), role.get(), at.get()));
+      if (phaser.isPresent()) {
+        phasers.put(s.name(), phaser.get());
+      }
+    }
+  }
+
+  private static Optional<Phaser> phaser(Optional<Value> value) {
+    Optional<SectionReader> section = SectionReader.of(value);
+    if (section.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Parts(
-            name.get(),
-            about.orElse(""),
-            rotation.get(),
-            shafts.get().stream().map(ShaftEntry::shaft).toList(),
-            phasers(shafts.get()),
-            chains.get()));
+    SectionReader s = section.get();
+    Optional<Double> travel = Numbers.number(s.need("travel"), Limits.PHASER_TRAVEL_DEGREES);
+    Optional<Phaser.Rest> rest = Words.choice(s.need("rest"), Phaser.Rest.values());
+    return s.sound() ? Optional.of(new Phaser(travel.get(), rest.get())) : Optional.empty();
   }
 
-  private static Map<String, Phaser> phasers(List<ShaftEntry> shafts) {
-    Map<String, Phaser> phasers = new LinkedHashMap<>();
-    for (ShaftEntry entry : shafts) {
-      entry.phaser().ifPresent(phaser -> phasers.put(entry.shaft().name(), phaser));
+  private static void chain(SectionReader s, List<Chain> chains) {
+    Optional<ChainKind> kind = Words.choice(s.need("kind"), ChainKind.values());
+    Optional<Double> pitch = Numbers.number(s.need("pitch"), Limits.PITCH_MM);
+    Optional<Integer> links = Numbers.count(s.need("links"), Limits.LINKS);
+    Optional<Double> plate = Numbers.number(s.need("plate-height"), Limits.PLATE_HEIGHT_MM);
+    Optional<Double> roller = Numbers.number(s.need("roller-diameter"), Limits.ROLLER_DIAMETER_MM);
+    List<RouteEntry> route = new ArrayList<>();
+    for (SectionReader entry : Lists.sections(s.need("route"))) {
+      Optional<RouteEntry> read = RouteDecoder.entry(entry);
+      if (read.isPresent()) {
+        route.add(read.get());
+      }
     }
-    return phasers;
-  }
-
-  private static Decoder<ShaftEntry> shaft() {
-    return SectionReader.section(
-        s -> {
-          Optional<Role> role = s.need("role", Words.choice(Role.values()));
-          if (!s.has("at")) {
-            s.complain(Fault.SHAFT_WITHOUT_PLACE, Map.of("shaft", s.what()));
-          }
-          Optional<Vector2D> at = s.may("at", Lists.point());
-          Optional<Phaser> phaser = s.may("phaser", phaser());
-          if (s.has("phaser") && role.isPresent() && role.get() != Role.CAMSHAFT) {
-            s.complainAt(
-                "phaser",
-                Fault.PHASER_ASTRAY,
-                Map.of("shaft", s.what(), "role", Terms.of(role.get())));
-          }
-          return s.built(() -> new ShaftEntry(new Shaft(s.what(), role.get(), at.get()), phaser));
-        });
-  }
-
-  private static Decoder<Phaser> phaser() {
-    return SectionReader.section(
-        s -> {
-          Optional<Double> travel = s.need("travel", Numbers.number(Limits.PHASER_TRAVEL_DEGREES));
-          Optional<Phaser.Rest> rest = s.need("rest", Words.choice(Phaser.Rest.values()));
-          return s.built(() -> new Phaser(travel.get(), rest.get()));
-        });
-  }
-
-  private static Decoder<Chain> chain() {
-    return SectionReader.section(
-        s -> {
-          Optional<ChainKind> kind = s.need("kind", Words.choice(ChainKind.values()));
-          Optional<Double> pitch = s.need("pitch", Numbers.number(Limits.PITCH_MM));
-          Optional<Integer> links = s.need("links", Numbers.count(Limits.LINKS));
-          Optional<Double> plate = s.need("plate-height", Numbers.number(Limits.PLATE_HEIGHT_MM));
-          Optional<Double> roller =
-              s.need("roller-diameter", Numbers.number(Limits.ROLLER_DIAMETER_MM));
-          Optional<List<RouteEntry>> route = s.need("route", Lists.some(RouteDecoder.entry()));
-          if (s.has("counts")) {
-            s.complainAt("counts", Fault.COUNTS_WITHOUT_PLACE, Map.of());
-          }
-          return s.built(
-              () ->
-                  new Chain(
-                      s.what(),
-                      kind.get(),
-                      pitch.get(),
-                      links.get(),
-                      plate.get(),
-                      roller.get(),
-                      route.get()));
-        });
+    Optional<Value> counts = s.may("counts");
+    if (counts.isPresent()) {
+      counts.get().complainOfKey(Fault.COUNTS_WITHOUT_PLACE, Map.of());
+    }
+    if (s.sound()) {
+      chains.add(
+          new Chain(
+              s.name(), kind.get(), pitch.get(), links.get(), plate.get(), roller.get(), route));
+    }
   }
 }

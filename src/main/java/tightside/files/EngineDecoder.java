@@ -1,10 +1,9 @@
 package tightside.files;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import tightside.drive.Limits;
 import tightside.drive.Role;
 import tightside.drive.Shaft;
@@ -19,93 +18,90 @@ final class EngineDecoder {
   private EngineDecoder() {}
 
   /**
-   * @param shafts of the drive; nothing if they could not be read
+   * @param shafts of the drive; nothing if not all of them could be read
    */
-  static Decoder<Engine> engine(Optional<List<Shaft>> shafts) {
-    return SectionReader.section(
-        s -> {
-          Optional<Double> bore = s.need("bore", Numbers.number(Limits.BORE_MM));
-          Optional<Double> stroke = s.need("stroke", Numbers.number(Limits.STROKE_MM));
-          Optional<Double> rod = s.need("rod", rod(stroke));
-          Optional<Double> ratio =
-              s.need("compression-ratio", Numbers.number(Limits.COMPRESSION_RATIO));
-          Optional<List<Valve>> valves = s.need("valves", Lists.some(valve(shafts)));
-          return s.built(
-              () -> new Engine(bore.get(), stroke.get(), rod.get(), ratio.get(), valves.get()));
-        });
+  static Optional<Engine> engine(Optional<Value> value, Optional<List<Shaft>> shafts) {
+    Optional<SectionReader> section = SectionReader.of(value);
+    if (section.isEmpty()) {
+      return Optional.empty();
+    }
+    SectionReader s = section.get();
+    Optional<Double> bore = Numbers.number(s.need("bore"), Limits.BORE_MM);
+    Optional<Double> stroke = Numbers.number(s.need("stroke"), Limits.STROKE_MM);
+    Optional<Double> rod = rod(s.need("rod"), stroke);
+    Optional<Double> ratio = Numbers.number(s.need("compression-ratio"), Limits.COMPRESSION_RATIO);
+    List<Valve> valves = new ArrayList<>();
+    for (SectionReader valve : Lists.sections(s.need("valves"))) {
+      valve(valve, shafts, valves);
+    }
+    if (!s.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Engine(bore.get(), stroke.get(), rod.get(), ratio.get(), valves));
   }
 
-  private static Decoder<Double> rod(Optional<Double> stroke) {
-    Decoder<Double> number = Numbers.number(Limits.ROD_MM);
-    return value -> {
-      Optional<Double> rod = number.decode(value);
-      if (rod.isPresent()
-          && stroke.isPresent()
-          && !Engine.rodPassesCrank(rod.get(), stroke.get())) {
-        value.complain(Fault.ROD_TOO_SHORT, Map.of("rod", rod.get(), "least", stroke.get() / 2));
-        return Optional.empty();
-      }
-      return rod;
-    };
+  private static Optional<Double> rod(Optional<Value> value, Optional<Double> stroke) {
+    Optional<Double> rod = Numbers.number(value, Limits.ROD_MM);
+    if (rod.isPresent() && stroke.isPresent() && !Engine.rodPassesCrank(rod.get(), stroke.get())) {
+      Map<String, Object> facts = Map.of("rod", rod.get(), "least", stroke.get() / 2);
+      value.get().complain(Fault.ROD_TOO_SHORT, facts);
+    }
+    return rod;
   }
 
-  private static Decoder<Valve> valve(Optional<List<Shaft>> shafts) {
-    return SectionReader.section(
-        s -> {
-          Optional<String> shaft = s.need("shaft", camshaft(shafts));
-          Optional<Double> lift = s.need("lift", Numbers.number(Limits.LIFT_MM));
-          Optional<Double> duration = s.need("duration", Numbers.number(Limits.DURATION_DEGREES));
-          Optional<Double> centreline =
-              s.need("centreline", Numbers.number(Limits.CENTRELINE_DEGREES));
-          Optional<LiftLaw> law = s.need("law", Words.choice(LiftLaw.values()));
-          Optional<Double> tilt = s.need("tilt", Numbers.number(Limits.TILT_DEGREES));
-          Optional<Double> gap = s.need("gap", Numbers.number(Limits.GAP_MM));
-          return s.built(
-              () ->
-                  new Valve(
-                      shaft.get(),
-                      lift.get(),
-                      duration.get(),
-                      centreline.get(),
-                      law.get(),
-                      tilt.get(),
-                      gap.get()));
-        });
+  private static void valve(SectionReader s, Optional<List<Shaft>> shafts, List<Valve> valves) {
+    Optional<String> shaft = camshaft(s.need("shaft"), shafts);
+    Optional<Double> lift = Numbers.number(s.need("lift"), Limits.LIFT_MM);
+    Optional<Double> duration = Numbers.number(s.need("duration"), Limits.DURATION_DEGREES);
+    Optional<Double> centreline = Numbers.number(s.need("centreline"), Limits.CENTRELINE_DEGREES);
+    Optional<LiftLaw> law = Words.choice(s.need("law"), LiftLaw.values());
+    Optional<Double> tilt = Numbers.number(s.need("tilt"), Limits.TILT_DEGREES);
+    Optional<Double> gap = Numbers.number(s.need("gap"), Limits.GAP_MM);
+    if (s.sound()) {
+      valves.add(
+          new Valve(
+              shaft.get(),
+              lift.get(),
+              duration.get(),
+              centreline.get(),
+              law.get(),
+              tilt.get(),
+              gap.get()));
+    }
   }
 
   /** The name of a camshaft of the drive. */
-  private static Decoder<String> camshaft(Optional<List<Shaft>> shafts) {
-    return value -> {
-      Optional<String> name = Words.name().decode(value);
-      if (name.isEmpty() || shafts.isEmpty()) {
-        return name;
+  private static Optional<String> camshaft(Optional<Value> value, Optional<List<Shaft>> shafts) {
+    Optional<String> name = Words.name(value);
+    if (name.isEmpty() || shafts.isEmpty()) {
+      return name;
+    }
+    List<String> cams = new ArrayList<>();
+    boolean known = false;
+    for (Shaft shaft : shafts.get()) {
+      known |= shaft.name().equals(name.get());
+      if (shaft.role() == Role.CAMSHAFT) {
+        cams.add(shaft.name());
       }
-      Map<String, Role> roles =
-          shafts.get().stream().collect(Collectors.toMap(Shaft::name, Shaft::role));
-      Role role = roles.get(name.get());
-      if (role == Role.CAMSHAFT) {
-        return name;
-      }
-      List<String> cams =
-          roles.keySet().stream().filter(n -> roles.get(n) == Role.CAMSHAFT).sorted().toList();
-      value.complain(
-          role == null ? Fault.VALVE_SHAFT_UNKNOWN : Fault.VALVE_SHAFT_NO_CAMSHAFT,
-          Map.of("shaft", name.get(), "known", cams));
+    }
+    if (!cams.contains(name.get())) {
+      value
+          .get()
+          .complain(
+              known ? Fault.VALVE_SHAFT_NO_CAMSHAFT : Fault.VALVE_SHAFT_UNKNOWN,
+              Map.of("shaft", name.get(), "known", cams));
+    }
+    return name;
+  }
+
+  static Optional<Job> job(Optional<Value> value) {
+    Optional<SectionReader> section = SectionReader.of(value);
+    if (section.isEmpty()) {
       return Optional.empty();
-    };
-  }
-
-  static Decoder<Job> job() {
-    return SectionReader.section(
-        s -> {
-          Optional<Double> play =
-              s.may("locking-tool-play", Numbers.number(Limits.LOCKING_PLAY_DEGREES));
-          Optional<String> note = s.may("note", Words.prose());
-          return s.built(() -> new Job(optional(play), note));
-        });
-  }
-
-  private static OptionalDouble optional(Optional<Double> number) {
-    return number.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+    SectionReader s = section.get();
+    Optional<Double> play = Numbers.number(s.may("locking-tool-play"), Limits.LOCKING_PLAY_DEGREES);
+    Optional<String> note = Words.prose(s.may("note"));
+    return s.sound() ? Optional.of(new Job(Numbers.primitive(play), note)) : Optional.empty();
   }
 }

@@ -3,6 +3,7 @@ package tightside.files;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tightside.drive.Limits;
@@ -13,45 +14,46 @@ import tightside.geometry.Bearing;
  * Reads numbers: plain decimals with a point, of a size that can be meant.
  *
  * <p>What other programs would guess at (quotes, decimal commas, exponents, units) is refused with
- * what to write.
+ * what to write. No value gives no number.
  */
 final class Numbers {
-
-  private static final Pattern WITH_COMMA = Pattern.compile("([-+]?\\d+),(\\d+)");
-  private static final Pattern WITH_UNIT =
-      Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(?:[a-zA-Z]{1,8}|°|%|″|\")");
-  private static final Pattern NUMERIC =
-      Pattern.compile("[-+]?(?:0[xob][0-9a-fA-F_]+|[0-9._]*[0-9][0-9._]*(?:[eE][-+]?\\d+)?)");
-  private static final Pattern NOT_FINITE = Pattern.compile("[-+]?\\.?(?:nan|inf|infinity)");
 
   /** Nobody meant a number by more than this. */
   private static final int LONGEST = 60;
 
   private Numbers() {}
 
-  static Decoder<Double> number(Limits limits) {
-    return value -> written(value).flatMap(text -> inside(value, text, limits));
+  static Optional<Double> number(Optional<Value> value, Limits limits) {
+    if (value.isEmpty() || !plain(value.get())) {
+      return Optional.empty();
+    }
+    return inside(value.get(), limits);
   }
 
   /** A number that counts something. */
-  static Decoder<Integer> count(Limits limits) {
-    return value -> {
-      Optional<String> text = written(value);
-      if (text.isPresent() && text.get().indexOf('.') >= 0) {
-        value.complain(Fault.NUMBER_NOT_WHOLE);
-        return Optional.empty();
-      }
-      return text.flatMap(t -> inside(value, t, limits)).map(Double::intValue);
-    };
+  static Optional<Integer> count(Optional<Value> value, Limits limits) {
+    if (value.isEmpty() || !plain(value.get())) {
+      return Optional.empty();
+    }
+    if (((Node.Scalar) value.get().node()).text().indexOf('.') >= 0) {
+      value.get().complain(Fault.NUMBER_NOT_WHOLE);
+      return Optional.empty();
+    }
+    Optional<Double> number = inside(value.get(), limits);
+    return number.isPresent() ? Optional.of(number.get().intValue()) : Optional.empty();
   }
 
-  static Decoder<Bearing> bearing() {
-    Decoder<Double> degrees = number(Limits.BEARING_DEGREES);
-    return value -> degrees.decode(value).map(Bearing::new);
+  static Optional<Bearing> bearing(Optional<Value> value) {
+    Optional<Double> degrees = number(value, Limits.BEARING_DEGREES);
+    return degrees.isPresent() ? Optional.of(new Bearing(degrees.get())) : Optional.empty();
   }
 
-  private static Optional<Double> inside(Value value, String text, Limits limits) {
-    double number = Double.parseDouble(text);
+  static OptionalDouble primitive(Optional<Double> number) {
+    return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
+  }
+
+  private static Optional<Double> inside(Value value, Limits limits) {
+    double number = Double.parseDouble(((Node.Scalar) value.node()).text());
     if (limits.allow(number)) {
       return Optional.of(number);
     }
@@ -61,17 +63,16 @@ final class Numbers {
     return Optional.empty();
   }
 
-  /** The text of a plain decimal. */
-  private static Optional<String> written(Value value) {
+  private static boolean plain(Value value) {
     if (!(value.node() instanceof Node.Scalar scalar)) {
       value.complain(Fault.NOT_A_NUMBER);
-      return Optional.empty();
+      return false;
     }
     if (scalar.kind() == Kind.NUMBER && plain(scalar.text())) {
-      return Optional.of(scalar.text());
+      return true;
     }
     complain(value, scalar);
-    return Optional.empty();
+    return false;
   }
 
   /** Digits with at most one point, no needless zero in front. */
@@ -94,10 +95,20 @@ final class Numbers {
     return to > from;
   }
 
+  /** Patterns that only a mistake needs. */
+  private static final class Slips {
+    static final Pattern COMMA = Pattern.compile("([-+]?\\d+),(\\d+)");
+    static final Pattern UNIT =
+        Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(?:[a-zA-Z]{1,8}|°|%|″|\")");
+    static final Pattern NUMERIC =
+        Pattern.compile("[-+]?(?:0[xob][0-9a-fA-F_]+|[0-9._]*[0-9][0-9._]*(?:[eE][-+]?\\d+)?)");
+    static final Pattern NOT_FINITE = Pattern.compile("[-+]?\\.?(?:nan|inf|infinity)");
+  }
+
   private static void complain(Value value, Node.Scalar scalar) {
     String text = scalar.text().length() > LONGEST ? "" : scalar.text();
-    Matcher comma = WITH_COMMA.matcher(text);
-    Matcher unit = WITH_UNIT.matcher(text);
+    Matcher comma = Slips.COMMA.matcher(text);
+    Matcher unit = Slips.UNIT.matcher(text);
     if (scalar.kind() == Kind.NOTHING) {
       value.complain(Fault.VALUE_MISSING);
     } else if (plain(scalar.text())) {
@@ -105,9 +116,9 @@ final class Numbers {
     } else if (comma.matches()) {
       value.complain(
           Fault.NUMBER_WITH_COMMA, Map.of("right", comma.group(1) + "." + comma.group(2)));
-    } else if (NOT_FINITE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
+    } else if (Slips.NOT_FINITE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
       value.complain(Fault.NUMBER_NOT_FINITE);
-    } else if (NUMERIC.matcher(text).matches()) {
+    } else if (Slips.NUMERIC.matcher(text).matches()) {
       value.complain(Fault.NUMBER_NOT_PLAIN);
     } else if (unit.matches()) {
       value.complain(Fault.NUMBER_WITH_UNIT, Map.of("right", unit.group(1)));

@@ -1,11 +1,8 @@
 package tightside.files;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Arm;
 import tightside.drive.Contact;
@@ -25,23 +22,16 @@ final class RouteDecoder {
 
   private static final List<String> KINDS = List.of("sprocket", "guide", "arm", "shoe");
 
-  private static final Decoder<Contact> CONTACT = Words.choice(Contact.values());
-  private static final Decoder<Seen> SEEN = Words.choice(Seen.values());
-
   private RouteDecoder() {}
 
-  static Decoder<RouteEntry> entry() {
-    return SectionReader.section(RouteDecoder::entry);
-  }
-
-  private static Optional<RouteEntry> entry(SectionReader s) {
-    Set<String> kinds = new LinkedHashSet<>(s.keys());
+  static Optional<RouteEntry> entry(SectionReader s) {
+    List<String> kinds = s.keys();
     kinds.retainAll(KINDS);
     if (kinds.size() != 1) {
-      complainOfKind(s, List.copyOf(kinds));
+      complainOfKind(s, kinds);
       return Optional.empty();
     }
-    return switch (kinds.iterator().next()) {
+    return switch (kinds.get(0)) {
       case "sprocket" -> sprocket(s);
       case "guide" -> guide(s);
       case "arm" -> arm(s);
@@ -51,16 +41,15 @@ final class RouteDecoder {
 
   private static void complainOfKind(SectionReader s, List<String> kinds) {
     if (!kinds.isEmpty()) {
-      s.complainAt(
-          kinds.get(1),
-          Fault.ENTRY_OF_TWO_KINDS,
-          Map.of("first", kinds.get(0), "second", kinds.get(1)));
+      Map<String, Object> facts = Map.of("first", kinds.get(0), "second", kinds.get(1));
+      s.may(kinds.get(1)).orElseThrow().complainOfKey(Fault.ENTRY_OF_TWO_KINDS, facts);
       return;
     }
     for (String key : s.keys()) {
       Optional<String> near = NearMiss.of(key, KINDS);
       if (near.isPresent()) {
-        s.complainAt(key, Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
+        Map<String, Object> facts = Map.of("key", key, "near", near.get());
+        s.may(key).orElseThrow().complainOfKey(Fault.KEY_NEARLY, facts);
         return;
       }
     }
@@ -68,81 +57,86 @@ final class RouteDecoder {
   }
 
   private static Optional<RouteEntry> sprocket(SectionReader s) {
-    Optional<String> shaft = s.need("sprocket", Words.name());
-    Optional<Integer> teeth = s.need("teeth", Numbers.count(Limits.TEETH));
-    Optional<Bearing> mark = s.may("mark", Numbers.bearing());
-    Contact contact = s.may("contact", CONTACT).orElse(Contact.INSIDE);
-    Joint joint = s.may("joint", Words.choice(Joint.values())).orElse(Joint.DOWEL);
-    Seen seen = s.may("seen", SEEN).orElse(Seen.COVER_OFF);
-    Seen strandSeen = s.may("strand-seen", SEEN).orElse(Seen.COVER_OFF);
-    return s.built(
-        () -> new Sprocket(shaft.get(), teeth.get(), mark, contact, joint, seen, strandSeen));
+    Optional<String> shaft = Words.name(s.need("sprocket"));
+    Optional<Integer> teeth = Numbers.count(s.need("teeth"), Limits.TEETH);
+    Optional<Bearing> mark = Numbers.bearing(s.may("mark"));
+    Contact contact = contact(s, Contact.INSIDE);
+    Joint joint = Words.choice(s.may("joint"), Joint.values()).orElse(Joint.DOWEL);
+    Seen seen = seen(s, "seen");
+    Seen strandSeen = seen(s, "strand-seen");
+    if (!s.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Sprocket(shaft.get(), teeth.get(), mark, contact, joint, seen, strandSeen));
   }
 
   private static Optional<RouteEntry> guide(SectionReader s) {
-    Optional<String> name = s.need("guide", Words.name());
-    Contact contact = contact(s);
-    Optional<FaceCurve> face = s.need("face", Lists.face());
-    Seen seen = seen(s);
-    return s.built(() -> new Guide(name.get(), contact, face.get(), seen));
+    Optional<String> name = Words.name(s.need("guide"));
+    Contact contact = contact(s, Contact.OUTSIDE);
+    Optional<FaceCurve> face = Lists.face(s.need("face"));
+    Seen seen = seen(s, "seen");
+    if (!s.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Guide(name.get(), contact, face.get(), seen));
   }
 
   private static Optional<RouteEntry> arm(SectionReader s) {
-    Optional<String> name = s.need("arm", Words.name());
-    Contact contact = contact(s);
-    Optional<Vector2D> pivot = s.need("pivot", Lists.point());
-    Optional<FaceCurve> face = s.need("face", Lists.face());
-    Optional<Push> push = s.need("plunger", plunger(true));
-    Seen seen = seen(s);
+    Optional<String> name = Words.name(s.need("arm"));
+    Contact contact = contact(s, Contact.OUTSIDE);
+    Optional<Vector2D> pivot = Lists.point(s.need("pivot"));
+    Optional<FaceCurve> face = Lists.face(s.need("face"));
+    Optional<Push> push = push(s.need("plunger"), true);
+    Seen seen = seen(s, "seen");
     if (pivot.isPresent() && push.isPresent() && push.get().pad().equals(pivot)) {
-      s.complainAt("plunger", Fault.PAD_ON_PIVOT, Map.of("arm", s.what()));
+      s.may("plunger").orElseThrow().complainOfKey(Fault.PAD_ON_PIVOT, Map.of());
     }
-    return s.built(
-        () ->
-            new Arm(
-                name.get(),
-                contact,
-                pivot.get(),
-                face.get(),
-                push.get().pad().get(),
-                push.get().plunger(),
-                seen));
+    if (!s.sound()) {
+      return Optional.empty();
+    }
+    Vector2D pad = push.get().pad().get();
+    Plunger plunger = push.get().plunger();
+    return Optional.of(new Arm(name.get(), contact, pivot.get(), face.get(), pad, plunger, seen));
   }
 
   private static Optional<RouteEntry> shoe(SectionReader s) {
-    Optional<String> name = s.need("shoe", Words.name());
-    Contact contact = contact(s);
-    Optional<FaceCurve> face = s.need("face", Lists.face());
-    Optional<Push> push = s.need("plunger", plunger(false));
-    Seen seen = seen(s);
-    return s.built(() -> new Shoe(name.get(), contact, face.get(), push.get().plunger(), seen));
+    Optional<String> name = Words.name(s.need("shoe"));
+    Contact contact = contact(s, Contact.OUTSIDE);
+    Optional<FaceCurve> face = Lists.face(s.need("face"));
+    Optional<Push> push = push(s.need("plunger"), false);
+    Seen seen = seen(s, "seen");
+    if (!s.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Shoe(name.get(), contact, face.get(), push.get().plunger(), seen));
   }
 
-  private static Contact contact(SectionReader face) {
-    return face.may("contact", CONTACT).orElse(Contact.OUTSIDE);
+  private static Contact contact(SectionReader s, Contact usual) {
+    return Words.choice(s.may("contact"), Contact.values()).orElse(usual);
   }
 
-  private static Seen seen(SectionReader s) {
-    return s.may("seen", SEEN).orElse(Seen.COVER_OFF);
+  private static Seen seen(SectionReader s, String key) {
+    return Words.choice(s.may(key), Seen.values()).orElse(Seen.COVER_OFF);
   }
 
   /** A plunger, and the pad that it pushes if it pushes one. */
   private record Push(Optional<Vector2D> pad, Plunger plunger) {}
 
-  private static Decoder<Push> plunger(boolean pushesPad) {
-    return SectionReader.section(
-        s -> {
-          Optional<Vector2D> pad =
-              pushesPad ? s.need("pad", Lists.point()) : Optional.<Vector2D>empty();
-          Optional<Bearing> bearing = s.need("bearing", Numbers.bearing());
-          Optional<Double> travel = s.need("travel", Numbers.number(Limits.TRAVEL_MM));
-          Optional<Double> step = s.may("step", Numbers.number(Limits.STEP_MM));
-          return s.built(() -> new Push(pad, plunger(bearing.get(), travel.get(), step)));
-        });
-  }
-
-  private static Plunger plunger(Bearing bearing, double travel, Optional<Double> step) {
-    return new Plunger(
-        bearing, travel, step.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
+  private static Optional<Push> push(Optional<Value> value, boolean pushesPad) {
+    Optional<SectionReader> section = SectionReader.of(value);
+    if (section.isEmpty()) {
+      return Optional.empty();
+    }
+    SectionReader s = section.get();
+    Optional<Vector2D> pad = pushesPad ? Lists.point(s.need("pad")) : Optional.empty();
+    Optional<Bearing> bearing = Numbers.bearing(s.need("bearing"));
+    Optional<Double> travel = Numbers.number(s.need("travel"), Limits.TRAVEL_MM);
+    Optional<Double> step = Numbers.number(s.may("step"), Limits.STEP_MM);
+    if (!s.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Push(pad, new Plunger(bearing.get(), travel.get(), Numbers.primitive(step))));
   }
 }

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import tightside.files.Node.Scalar.Kind;
 
 /**
@@ -21,117 +19,116 @@ final class SectionReader {
   private final Value value;
   private final Node.Section section;
   private final Set<String> asked = new LinkedHashSet<>();
-  private boolean sound = true;
+  private final int errorsBefore;
 
-  private SectionReader(Value value, Node.Section section) {
+  private SectionReader(Value value, Node.Section section, int errorsBefore) {
     this.value = value;
     this.section = section;
+    this.errorsBefore = errorsBefore;
   }
 
-  /** A decoder for sections. */
-  static <T> Decoder<T> section(Function<SectionReader, Optional<T>> reading) {
-    return value -> {
-      if (value.node() instanceof Node.Section section) {
-        return reading.apply(new SectionReader(value, section));
+  /** The section that a value is; a value that is none is complained of. */
+  static Optional<SectionReader> of(Optional<Value> value) {
+    return value.isPresent()
+        ? of(value.get(), value.get().complaints().errors())
+        : Optional.empty();
+  }
+
+  private static Optional<SectionReader> of(Value value, int errorsBefore) {
+    if (value.node() instanceof Node.Section section) {
+      return Optional.of(new SectionReader(value, section, errorsBefore));
+    }
+    boolean nothing = value.node() instanceof Node.Scalar s && s.kind() == Kind.NOTHING;
+    value.complain(nothing ? Fault.VALUE_MISSING : Fault.NOT_A_SECTION);
+    return Optional.empty();
+  }
+
+  /**
+   * The sections of a section whose keys are names. One with an unfit name is not sound.
+   *
+   * @param kind what they are names of
+   */
+  static List<SectionReader> named(Optional<Value> value, String kind) {
+    Optional<SectionReader> all = of(value);
+    if (all.isEmpty()) {
+      return List.of();
+    }
+    List<SectionReader> sections = new ArrayList<>();
+    Complaints complaints = value.get().complaints();
+    for (Node.Entry entry : all.get().section.entries()) {
+      int before = complaints.errors();
+      Node.Scalar key = new Node.Scalar(entry.at(), entry.key(), Kind.TEXT);
+      Words.name(Optional.of(new Value(key, kind, entry.at(), complaints)));
+      Optional<SectionReader> section =
+          of(new Value(entry.value(), entry.key(), entry.at(), complaints), before);
+      if (section.isPresent()) {
+        sections.add(section.get());
       }
-      boolean nothing = value.node() instanceof Node.Scalar scalar && scalar.kind() == Kind.NOTHING;
-      value.complain(nothing ? Fault.VALUE_MISSING : Fault.NOT_A_SECTION);
-      return Optional.empty();
-    };
-  }
-
-  /** A decoder for a section whose keys are names, each of a thing of the same kind. */
-  static <T> Decoder<List<T>> named(String kind, Decoder<T> item) {
-    return section(s -> s.everyNamed(kind, item));
-  }
-
-  boolean has(String key) {
-    return section.entry(key).isPresent();
-  }
-
-  /** What a key that must be there says. */
-  <T> Optional<T> need(String key, Decoder<T> decoder) {
-    if (!has(key)) {
-      asked.add(key);
-      complain(Fault.KEY_MISSING, Map.of("key", key, "section", value.what()));
     }
-    return may(key, decoder);
-  }
-
-  /** What a key that may be left out says; nothing if it is, or if it can't be read. */
-  <T> Optional<T> may(String key, Decoder<T> decoder) {
-    asked.add(key);
-    Optional<Node.Entry> entry = section.entry(key);
-    if (entry.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<T> read = decoder.decode(valueOf(entry.get()));
-    sound &= read.isPresent();
-    return read;
-  }
-
-  private Value valueOf(Node.Entry entry) {
-    return new Value(entry.value(), entry.key(), entry.at(), value.complaints());
-  }
-
-  /** Says that something is wrong with the section as a whole. */
-  void complain(Fault fault, Map<String, Object> facts) {
-    sound = false;
-    value.complaints().add(value.heading(), fault, facts);
-  }
-
-  /** Says that something is wrong with a key that is there. */
-  void complainAt(String key, Fault fault, Map<String, Object> facts) {
-    sound = false;
-    asked.add(key);
-    value.complaints().add(section.entry(key).orElseThrow().at(), fault, facts);
+    return sections;
   }
 
   /** The key under which this section stands. */
-  String what() {
+  String name() {
     return value.what();
   }
 
   List<String> keys() {
     List<String> keys = new ArrayList<>();
-    section.entries().forEach(entry -> keys.add(entry.key()));
+    for (Node.Entry entry : section.entries()) {
+      keys.add(entry.key());
+    }
     return keys;
   }
 
-  /** The thing that the section says, if all of it could be read. */
-  <T> Optional<T> built(Supplier<T> thing) {
+  /** What a key that must be there says. */
+  Optional<Value> need(String key) {
+    Optional<Value> found = may(key);
+    if (found.isEmpty()) {
+      complain(Fault.KEY_MISSING, Map.of("key", key, "section", name()));
+    }
+    return found;
+  }
+
+  /** What a key that may be left out says. */
+  Optional<Value> may(String key) {
+    asked.add(key);
+    Optional<Node.Entry> entry = section.entry(key);
+    return entry.isPresent()
+        ? Optional.of(new Value(entry.get().value(), key, entry.get().at(), value.complaints()))
+        : Optional.empty();
+  }
+
+  /** How many errors the whole text has so far. */
+  int errors() {
+    return value.complaints().errors();
+  }
+
+  /** Says that something is wrong with the section as a whole. */
+  void complain(Fault fault, Map<String, Object> facts) {
+    value.complaints().add(value.heading(), fault, facts);
+  }
+
+  /** Whether all of the section could be read; to be asked when all keys have been. */
+  boolean sound() {
     for (Node.Entry entry : section.entries()) {
       if (!asked.contains(entry.key())) {
-        complainOfKey(entry.key());
+        complainOfKey(entry.key(), entry.at());
       }
     }
-    return sound ? Optional.of(thing.get()) : Optional.empty();
+    return value.complaints().errors() == errorsBefore;
   }
 
-  private void complainOfKey(String key) {
+  private void complainOfKey(String key, Place at) {
     List<String> unused = new ArrayList<>(asked);
-    unused.removeIf(this::has);
+    unused.removeAll(keys());
     Optional<String> near = NearMiss.of(key, unused);
-    sound = false;
-    Place at = section.entry(key).orElseThrow().at();
-    Map<String, Object> facts =
-        near.<Map<String, Object>>map(n -> Map.of("key", key, "near", n))
-            .orElseGet(
-                () -> Map.of("key", key, "section", value.what(), "known", List.copyOf(asked)));
-    value.complaints().add(at, near.isPresent() ? Fault.KEY_NEARLY : Fault.KEY_UNKNOWN, facts);
-  }
-
-  private <T> Optional<List<T>> everyNamed(String kind, Decoder<T> item) {
-    List<T> things = new ArrayList<>();
-    for (Node.Entry entry : section.entries()) {
-      Place at = entry.at();
-      Node.Scalar key = new Node.Scalar(at, entry.key(), Kind.TEXT);
-      boolean named = Words.name().decode(new Value(key, kind, at, value.complaints())).isPresent();
-      Optional<T> thing = item.decode(valueOf(entry));
-      if (named && thing.isPresent()) {
-        things.add(thing.get());
-      }
+    if (near.isPresent()) {
+      value.complaints().add(at, Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
+    } else {
+      Map<String, Object> facts =
+          Map.of("key", key, "section", name(), "known", List.copyOf(asked));
+      value.complaints().add(at, Fault.KEY_UNKNOWN, facts);
     }
-    return things.size() == section.entries().size() ? Optional.of(things) : Optional.empty();
   }
 }

@@ -25,6 +25,11 @@ record Value(Node node, String what, Place heading, Complaints complaints) {
     complaints.add(node.at(), fault, all);
   }
 
+  /** Says that something is wrong with the key under which this value stands. */
+  void complainOfKey(Fault fault, Map<String, Object> facts) {
+    complaints.add(heading, fault, facts);
+  }
+
   void complain(Fault fault) {
     complain(fault, Map.of());
   }
