@@ -1,0 +1,104 @@
+package tightside.command;
+
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+import tightside.words.Sentences;
+
+/** The command itself and its verbs. */
+@Command(
+    name = "tightside",
+    mixinStandardHelpOptions = true,
+    version = "tightside 0.1.0",
+    description = {
+      "Links, teeth and degrees of chain-driven camshaft timing.",
+      "With no verb it counts the links of a demo drive."
+    },
+    footer = {
+      "",
+      "Exit codes: 0 answered; 1 the answer is that something is wrong with the drive;",
+      "2 the input can't be used.",
+      "For practice and cross-checking: the maker's procedure and a qualified hand decide."
+    })
+final class Tightside implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  /** What each verb is called and how it is made. */
+  private static final Map<String, Supplier<ModelVerb>> VERBS = verbs();
+
+  private static Map<String, Supplier<ModelVerb>> verbs() {
+    Map<String, Supplier<ModelVerb>> verbs = new LinkedHashMap<>();
+    verbs.put("counts", CountsVerb::new);
+    verbs.put("reseat", ReseatVerb::new);
+    verbs.put("stretch", StretchVerb::new);
+    verbs.put("check", CheckVerb::new);
+    return verbs;
+  }
+
+  /** Runs one command line and gives its exit code. */
+  static int run(String[] words, PrintWriter out, PrintWriter err) {
+    CommandLine line = line(words);
+    line.setOut(out).setErr(err);
+    line.setParameterExceptionHandler(
+        (problem, wrong) -> {
+          String usage = problem.getCommandLine().getCommandSpec().qualifiedName();
+          err.println(usage + ": " + message(problem) + " (see " + usage + " --help)");
+          return Answer.INPUT_UNUSABLE;
+        });
+    line.setExecutionExceptionHandler(
+        (problem, command, parsed) -> {
+          if (problem instanceof Refusal) {
+            err.println(command.getCommandSpec().qualifiedName() + ": " + problem.getMessage());
+            return Answer.INPUT_UNUSABLE;
+          }
+          throw problem;
+        });
+    return line.execute(words);
+  }
+
+  private static String message(ParameterException problem) {
+    if (problem instanceof UnmatchedArgumentException unmatched) {
+      String word = unmatched.getUnmatched().get(0);
+      if (!word.startsWith("-") && unmatched.getCommandLine().getCommand() instanceof ModelVerb) {
+        return "\"" + word + "\" is one word too many";
+      }
+      List<String> near = unmatched.getSuggestions();
+      return "there is no "
+          + (word.startsWith("-") ? "option " : "verb ")
+          + word
+          + (near.isEmpty() ? "" : "; did you mean " + Sentences.list(near, "or") + "?");
+    }
+    return problem.getMessage();
+  }
+
+  /** The verb that is called, or all of them where none is: reading their options takes time. */
+  private static CommandLine line(String[] words) {
+    CommandLine line = new CommandLine(new Tightside());
+    String called = words.length > 0 && VERBS.containsKey(words[0]) ? words[0] : null;
+    for (Map.Entry<String, Supplier<ModelVerb>> verb : VERBS.entrySet()) {
+      if (called == null || called.equals(verb.getKey())) {
+        line.addSubcommand(verb.getValue().get());
+      }
+    }
+    return line;
+  }
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("Demo drive (give a verb and a model file for your own; --help lists the verbs):");
+    out.println();
+    CountsVerb.of(Demo.model()).text().forEach(out::println);
+    return Answer.ANSWERED;
+  }
+}
