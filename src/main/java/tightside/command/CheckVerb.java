@@ -1,6 +1,5 @@
 package tightside.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
@@ -22,19 +21,19 @@ final class CheckVerb extends ModelVerb {
     List<Map<String, Object>> problems = Problems.json(reading, Severity.ERROR);
     List<Map<String, Object>> warnings = Problems.json(reading, Severity.WARNING);
     boolean valid = reading.model().isPresent();
-    List<String> text = new ArrayList<>();
-    text.add(
-        valid
-            ? file() + ": can be used, " + Numbers.count(warnings.size(), "warning") + "."
-            : file()
-                + ": can't be used, "
-                + Numbers.count(problems.size(), "problem")
-                + "; each is named above with its line and column.");
     return print(
         new Answer(
             valid ? Answer.ANSWERED : Answer.INPUT_UNUSABLE,
-            Json.object("valid", valid, "problems", problems, "warnings", warnings),
-            text));
+            () -> Json.object("valid", valid, "problems", problems, "warnings", warnings),
+            () -> List.of(file() + text(valid, valid ? warnings.size() : problems.size()))));
+  }
+
+  private static String text(boolean valid, int count) {
+    return valid
+        ? ": can be used, " + Numbers.count(count, "warning") + "."
+        : ": can't be used, "
+            + Numbers.count(count, "problem")
+            + "; each is named above with its line and column.";
   }
 
   @Override

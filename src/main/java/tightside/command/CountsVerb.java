@@ -23,16 +23,20 @@ final class CountsVerb extends ModelVerb {
   static Answer of(Model model) {
     Solver solver = Solver.of(model.drive());
     Solution solution = solver.solve(State.reference());
-    SolutionText text = new SolutionText(solver, solution);
+    return new Answer(
+        Verdict.of(solution),
+        () ->
+            Json.object(
+                "model", model.drive().name(),
+                "chains", SolutionJson.chains(solution),
+                "unknown", SolutionJson.unknown(solution)),
+        () -> text(new SolutionText(solver, solution)));
+  }
+
+  private static List<String> text(SolutionText text) {
     List<String> lines = new ArrayList<>(text.title());
     lines.addAll(text.chains());
     lines.addAll(text.end());
-    return new Answer(
-        Verdict.of(solution),
-        Json.object(
-            "model", model.drive().name(),
-            "chains", SolutionJson.chains(solution),
-            "unknown", SolutionJson.unknown(solution)),
-        lines);
+    return lines;
   }
 }

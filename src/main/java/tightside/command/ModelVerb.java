@@ -45,9 +45,9 @@ abstract class ModelVerb implements Callable<Integer> {
   final int print(Answer answer) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.println(Json.line(answer.json()));
+      out.println(Json.line(answer.json().get()));
     } else {
-      answer.text().forEach(out::println);
+      answer.text().get().forEach(out::println);
     }
     return answer.code();
   }

@@ -98,7 +98,7 @@ final class Tightside implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Demo drive (give a verb and a model file for your own; --help lists the verbs):");
     out.println();
-    CountsVerb.of(Demo.model()).text().forEach(out::println);
+    CountsVerb.of(Demo.model()).text().get().forEach(out::println);
     return Answer.ANSWERED;
   }
 }

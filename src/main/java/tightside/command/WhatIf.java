@@ -15,18 +15,22 @@ final class WhatIf {
   static Answer of(Model model, State state) {
     Solver solver = Solver.of(model.drive());
     Solution solution = solver.solve(state);
-    SolutionText text = new SolutionText(solver, solution);
-    List<String> lines = new ArrayList<>(text.title());
-    lines.addAll(text.shafts());
-    lines.addAll(text.chainsAgainst(solver.solve(State.reference())));
-    lines.addAll(text.end());
     return new Answer(
         Verdict.of(solution),
-        Json.object(
-            "model", model.drive().name(),
-            "shafts", SolutionJson.shafts(solution),
-            "chains", SolutionJson.chains(solution),
-            "unknown", SolutionJson.unknown(solution)),
-        lines);
+        () ->
+            Json.object(
+                "model", model.drive().name(),
+                "shafts", SolutionJson.shafts(solution),
+                "chains", SolutionJson.chains(solution),
+                "unknown", SolutionJson.unknown(solution)),
+        () -> text(new SolutionText(solver, solution), solver.solve(State.reference())));
+  }
+
+  private static List<String> text(SolutionText text, Solution right) {
+    List<String> lines = new ArrayList<>(text.title());
+    lines.addAll(text.shafts());
+    lines.addAll(text.chainsAgainst(right));
+    lines.addAll(text.end());
+    return lines;
   }
 }

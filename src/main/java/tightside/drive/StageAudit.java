@@ -26,7 +26,8 @@ final class StageAudit {
   }
 
   static List<Finding> of(String crank, Gearing gearing, List<Shaft> shafts, List<Chain> chains) {
-    List<Chain> idle = chains.stream().filter(c -> !gearing.order().contains(c)).toList();
+    List<Chain> idle =
+        chains.stream().filter(c -> !gearing.travel().containsKey(c.name())).toList();
     StageAudit audit = new StageAudit(gearing, idle);
     for (Chain chain : idle) {
       audit.follow(chain, crank);

@@ -8,6 +8,7 @@ import tightside.drive.ChainInPlace;
 import tightside.drive.Drive;
 import tightside.drive.Fitting;
 import tightside.drive.Limits;
+import tightside.drive.Routing;
 
 /** At what stretch a chain's tensioner runs out of travel. */
 public final class StretchLimit {
@@ -46,18 +47,14 @@ public final class StretchLimit {
   }
 
   /**
-   * Negative while the tensioner has travel left, positive once it has not, mm. A chain that no
-   * longer finds a way round counts as past it; {@link #of} tells the two apart.
+   * Chain that is over with the plunger at full travel, pitches: negative while there is travel
+   * left. A chain that finds no way round counts as past it; {@link #of} tells the two apart.
    */
   private static double excess(ChainInPlace inPlace, double percent) {
-    ChainFit fit = fit(inPlace, percent);
-    if (fit instanceof ChainFit.Solved solved) {
-      double travel = inPlace.chain().tensioner().orElseThrow().plunger().travelMm();
-      return solved.extensionMm().orElseThrow() - travel;
-    }
-    if (fit instanceof ChainFit.OutOfTravel out) {
-      return out.slackLeftMm();
-    }
-    return fit instanceof ChainFit.TooShort tooShort ? -tooShort.byMm() : 1;
+    double travel = inPlace.chain().tensioner().orElseThrow().plunger().travelMm();
+    return Routing.of(inPlace, inPlace.chain().pitchStretchedMm(percent), travel)
+            instanceof Routing.Routed routed
+        ? inPlace.chain().links() - routed.path().pitches()
+        : 1;
   }
 }
