@@ -104,9 +104,8 @@ final class DriveDecoder {
         route.add(read.get());
       }
     }
-    Optional<Value> counts = s.may("counts");
-    if (counts.isPresent()) {
-      counts.get().complainOfKey(Fault.COUNTS_WITHOUT_PLACE, Map.of());
+    if (s.keys().contains("counts")) {
+      s.may("counts").get().complainOfKey(Fault.COUNTS_WITHOUT_PLACE, Map.of());
     }
     if (s.sound()) {
       chains.add(

@@ -32,7 +32,7 @@ final class EngineDecoder {
     Optional<Double> ratio = Numbers.number(s.need("compression-ratio"), Limits.COMPRESSION_RATIO);
     List<Valve> valves = new ArrayList<>();
     for (SectionReader valve : Lists.sections(s.need("valves"))) {
-      valve(valve, shafts, valves);
+      valve(valve.called("valve"), shafts, valves);
     }
     if (!s.sound()) {
       return Optional.empty();

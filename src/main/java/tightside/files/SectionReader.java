@@ -19,6 +19,7 @@ final class SectionReader {
   private final Value value;
   private final Node.Section section;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> missing = new LinkedHashSet<>();
   private final int errorsBefore;
 
   private SectionReader(Value value, Node.Section section, int errorsBefore) {
@@ -73,6 +74,12 @@ final class SectionReader {
     return value.what();
   }
 
+  /** The same section under a name that says what it is. */
+  SectionReader called(String name) {
+    Value named = new Value(section, name, value.heading(), value.complaints());
+    return new SectionReader(named, section, errorsBefore);
+  }
+
   List<String> keys() {
     List<String> keys = new ArrayList<>();
     for (Node.Entry entry : section.entries()) {
@@ -85,7 +92,7 @@ final class SectionReader {
   Optional<Value> need(String key) {
     Optional<Value> found = may(key);
     if (found.isEmpty()) {
-      complain(Fault.KEY_MISSING, Map.of("key", key, "section", name()));
+      missing.add(key);
     }
     return found;
   }
@@ -109,12 +116,18 @@ final class SectionReader {
     value.complaints().add(value.heading(), fault, facts);
   }
 
-  /** Whether all of the section could be read; to be asked when all keys have been. */
+  /**
+   * Whether all of the section could be read; to be asked when all keys have been. A key that is
+   * missing because it is misspelt is told of once.
+   */
   boolean sound() {
     for (Node.Entry entry : section.entries()) {
       if (!asked.contains(entry.key())) {
         complainOfKey(entry.key(), entry.at());
       }
+    }
+    for (String key : missing) {
+      complain(Fault.KEY_MISSING, Map.of("key", key, "section", name()));
     }
     return value.complaints().errors() == errorsBefore;
   }
@@ -124,6 +137,7 @@ final class SectionReader {
     unused.removeAll(keys());
     Optional<String> near = NearMiss.of(key, unused);
     if (near.isPresent()) {
+      missing.remove(near.get());
       value.complaints().add(at, Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
     } else {
       Map<String, Object> facts =

@@ -35,10 +35,13 @@ record Value(Node node, String what, Place heading, Complaints complaints) {
   }
 
   /** What stands here, as a reader would call it. */
-  private String found() {
+  private Object found() {
     if (node instanceof Node.Section) {
       return "a section with keys";
     }
-    return node instanceof Node.Scalar scalar ? scalar.text() : "a list";
+    return node instanceof Node.Scalar scalar ? new Quoted(scalar.text()) : "a list";
   }
+
+  /** A fact that is the file's own words. */
+  record Quoted(String text) {}
 }
