@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import tightside.drive.Limits;
 import tightside.files.Node.Scalar.Kind;
 
 /**
@@ -49,9 +50,14 @@ final class SectionReader {
    *
    * @param kind what they are names of
    */
-  static List<SectionReader> named(Optional<Value> value, String kind) {
+  static List<SectionReader> named(Optional<Value> value, String kind, Limits many) {
     Optional<SectionReader> all = of(value);
     if (all.isEmpty()) {
+      return List.of();
+    }
+    int count = all.get().section.entries().size();
+    if (count > many.most()) {
+      value.get().complainOfCount(count, many);
       return List.of();
     }
     List<SectionReader> sections = new ArrayList<>();
@@ -121,9 +127,11 @@ final class SectionReader {
    * missing because it is misspelt is told of once.
    */
   boolean sound() {
+    List<String> unused = new ArrayList<>(asked);
+    unused.removeAll(keysAmong(asked));
     for (Node.Entry entry : section.entries()) {
       if (!asked.contains(entry.key())) {
-        complainOfKey(entry.key(), entry.at());
+        complainOfKey(entry, unused);
       }
     }
     for (String key : missing) {
@@ -132,17 +140,26 @@ final class SectionReader {
     return value.complaints().errors() == errorsBefore;
   }
 
-  private void complainOfKey(String key, Place at) {
-    List<String> unused = new ArrayList<>(asked);
-    unused.removeAll(keys());
+  private List<String> keysAmong(Set<String> some) {
+    List<String> found = new ArrayList<>();
+    for (Node.Entry entry : section.entries()) {
+      if (some.contains(entry.key())) {
+        found.add(entry.key());
+      }
+    }
+    return found;
+  }
+
+  private void complainOfKey(Node.Entry entry, List<String> unused) {
+    String key = entry.key();
     Optional<String> near = NearMiss.of(key, unused);
     if (near.isPresent()) {
       missing.remove(near.get());
-      value.complaints().add(at, Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
+      value.complaints().add(entry.at(), Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
     } else {
       Map<String, Object> facts =
           Map.of("key", key, "section", name(), "known", List.copyOf(asked));
-      value.complaints().add(at, Fault.KEY_UNKNOWN, facts);
+      value.complaints().add(entry.at(), Fault.KEY_UNKNOWN, facts);
     }
   }
 }

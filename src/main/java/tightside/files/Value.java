@@ -2,6 +2,7 @@ package tightside.files;
 
 import java.util.HashMap;
 import java.util.Map;
+import tightside.drive.Limits;
 
 /**
  * A value to be decoded, with what its messages need.
@@ -32,6 +33,13 @@ record Value(Node node, String what, Place heading, Complaints complaints) {
 
   void complain(Fault fault) {
     complain(fault, Map.of());
+  }
+
+  /** Says that there are more entries than can be meant. */
+  void complainOfCount(int count, Limits many) {
+    Map<String, Object> facts =
+        Map.of("what", what, "count", count, "most", many.most(), "unit", many.unit());
+    complaints.add(heading, Fault.TOO_MANY, facts);
   }
 
   /** What stands here, as a reader would call it. */
