@@ -32,6 +32,11 @@ public record Limits(double least, double most, String unit) {
   public static final Limits PHASER_TRAVEL_DEGREES = new Limits(0.5, 120, "camshaft degrees");
   public static final Limits LOCKING_PLAY_DEGREES = new Limits(0, 15, "camshaft degrees");
 
+  public static final Limits SHAFTS = new Limits(1, 40, "shafts");
+  public static final Limits CHAINS = new Limits(1, 12, "chains");
+  public static final Limits ROUTE = new Limits(2, 40, "entries");
+  public static final Limits VALVES = new Limits(1, 64, "valves");
+
   public boolean allow(double value) {
     return value >= least && value <= most;
   }

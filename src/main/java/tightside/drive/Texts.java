@@ -15,16 +15,17 @@ public final class Texts {
   public static boolean title(String text) {
     return !text.isBlank()
         && text.length() <= TITLE_MOST
-        && text.codePoints().allMatch(Texts::printed);
+        && text.codePoints().allMatch(Texts::printable);
   }
 
   /** Whether a text, which may be empty, has lines of printable signs only. */
   public static boolean prose(String text) {
     return text.length() <= PROSE_MOST
-        && text.codePoints().allMatch(sign -> sign == '\n' || printed(sign));
+        && text.codePoints().allMatch(sign -> sign == '\n' || printable(sign));
   }
 
-  private static boolean printed(int sign) {
+  /** Whether a sign can stand on a line. */
+  public static boolean printable(int sign) {
     return switch (Character.getType(sign)) {
       case Character.CONTROL,
           Character.SURROGATE,

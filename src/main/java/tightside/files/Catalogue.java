@@ -13,6 +13,7 @@ import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tightside.drive.Finding;
+import tightside.drive.Texts;
 
 /**
  * The words for all that can be wrong: one sentence for each finding and each fault.
@@ -70,6 +71,9 @@ public final class Catalogue {
     if (fact instanceof Number number) {
       return Digits.exact(number.doubleValue());
     }
+    if (fact instanceof Value.Quoted quoted) {
+      return '"' + line(quoted.text()) + '"';
+    }
     return fact instanceof Collection<?> many ? either(List.copyOf(many)) : line(fact.toString());
   }
 
@@ -87,19 +91,24 @@ public final class Catalogue {
   private static String either(List<?> many) {
     StringBuilder words = new StringBuilder(many.isEmpty() ? "none" : "");
     for (int i = 0; i < many.size(); i++) {
-      words
-          .append(i == 0 ? "" : i == many.size() - 1 ? " or " : ", ")
-          .append(line("" + many.get(i)));
+      words.append(i == 0 ? "" : i == many.size() - 1 ? " or " : ", ");
+      words.append('"').append(line(many.get(i).toString())).append('"');
     }
     return words.toString();
   }
 
-  /** A text on one line, and not too long a one. */
+  /** A text on one line, not too long a one, that can stand in quotes. */
   private static String line(String text) {
-    String line = text.replaceAll("\\s+", " ");
-    return line.codePointCount(0, line.length()) <= SHOWN
-        ? line
-        : line.substring(0, line.offsetByCodePoints(0, SHOWN)) + "…";
+    int end =
+        text.codePointCount(0, text.length()) <= SHOWN
+            ? text.length()
+            : text.offsetByCodePoints(0, SHOWN);
+    StringBuilder line = new StringBuilder();
+    text.substring(0, end)
+        .codePoints()
+        .forEach(
+            sign -> line.appendCodePoint(sign == '"' ? '\'' : Texts.printable(sign) ? sign : ' '));
+    return end < text.length() ? line + "…" : line.toString();
   }
 
   private static Properties load() {

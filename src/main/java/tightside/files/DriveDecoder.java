@@ -42,12 +42,12 @@ final class DriveDecoder {
     List<Shaft> shafts = new ArrayList<>();
     Map<String, Phaser> phasers = new LinkedHashMap<>();
     int before = root.errors();
-    for (SectionReader s : SectionReader.named(root.need("shafts"), "shaft")) {
+    for (SectionReader s : SectionReader.named(root.need("shafts"), "shaft", Limits.SHAFTS)) {
       shaft(s, shafts, phasers);
     }
     boolean allShafts = root.errors() == before;
     List<Chain> chains = new ArrayList<>();
-    for (SectionReader s : SectionReader.named(root.need("chains"), "chain")) {
+    for (SectionReader s : SectionReader.named(root.need("chains"), "chain", Limits.CHAINS)) {
       chain(s, chains);
     }
     return new Parts(
@@ -98,15 +98,14 @@ final class DriveDecoder {
     Optional<Double> plate = Numbers.number(s.need("plate-height"), Limits.PLATE_HEIGHT_MM);
     Optional<Double> roller = Numbers.number(s.need("roller-diameter"), Limits.ROLLER_DIAMETER_MM);
     List<RouteEntry> route = new ArrayList<>();
-    for (SectionReader entry : Lists.sections(s.need("route"))) {
+    for (SectionReader entry : Lists.sections(s.need("route"), Limits.ROUTE)) {
       Optional<RouteEntry> read = RouteDecoder.entry(entry);
       if (read.isPresent()) {
         route.add(read.get());
       }
     }
-    Optional<Value> counts = s.may("counts");
-    if (counts.isPresent()) {
-      counts.get().complainOfKey(Fault.COUNTS_WITHOUT_PLACE, Map.of());
+    if (s.keys().contains("counts")) {
+      s.may("counts").get().complainOfKey(Fault.COUNTS_WITHOUT_PLACE, Map.of());
     }
     if (s.sound()) {
       chains.add(

@@ -31,8 +31,8 @@ final class EngineDecoder {
     Optional<Double> rod = rod(s.need("rod"), stroke);
     Optional<Double> ratio = Numbers.number(s.need("compression-ratio"), Limits.COMPRESSION_RATIO);
     List<Valve> valves = new ArrayList<>();
-    for (SectionReader valve : Lists.sections(s.need("valves"))) {
-      valve(valve, shafts, valves);
+    for (SectionReader valve : Lists.sections(s.need("valves"), Limits.VALVES)) {
+      valve(valve.called("valve"), shafts, valves);
     }
     if (!s.sound()) {
       return Optional.empty();

@@ -63,6 +63,7 @@ enum Fault {
   CHOICE_NEARLY,
   LIST_LENGTH,
   LIST_EMPTY,
+  TOO_MANY,
 
   // What one entry says as a whole.
   SHAFT_WITHOUT_PLACE,

@@ -16,15 +16,24 @@ final class Lists {
   private Lists() {}
 
   /** The sections of a list of one or more; those that are none are left out and complained of. */
-  static List<SectionReader> sections(Optional<Value> value) {
+  static List<SectionReader> sections(Optional<Value> value, Limits many) {
     List<SectionReader> sections = new ArrayList<>();
-    for (Value item : items(value)) {
+    for (Value item : upTo(many, value, items(value))) {
       Optional<SectionReader> section = SectionReader.of(Optional.of(item));
       if (section.isPresent()) {
         sections.add(section.get());
       }
     }
     return sections;
+  }
+
+  /** The items, or none where there are too many to be meant. */
+  private static List<Value> upTo(Limits many, Optional<Value> value, List<Value> items) {
+    if (items.size() <= many.most()) {
+      return items;
+    }
+    value.get().complainOfCount(items.size(), many);
+    return List.of();
   }
 
   private static List<Value> items(Optional<Value> value) {

@@ -3,6 +3,7 @@ package tightside.files;
 import java.util.Map;
 import java.util.Optional;
 import tightside.drive.Drive;
+import tightside.drive.Limits;
 import tightside.drive.Role;
 import tightside.drive.Shaft;
 import tightside.drive.Texts;
@@ -23,6 +24,10 @@ public record Model(
     if (!Texts.title(drive.name()) || !Texts.prose(drive.about())) {
       throw new IllegalArgumentException("a model has a title of one line, and printable text");
     }
+    Limits.SHAFTS.refuseOutside("shafts", drive.shafts().size());
+    Limits.CHAINS.refuseOutside("chains", drive.chains().size());
+    drive.chains().forEach(c -> Limits.ROUTE.refuseOutside("route", c.route().size()));
+    engine.ifPresent(e -> Limits.VALVES.refuseOutside("valves", e.valves().size()));
     for (String shaft : phasers.keySet()) {
       refuseNoCamshaft(drive, shaft, "phaser");
     }

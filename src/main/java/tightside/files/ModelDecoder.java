@@ -41,13 +41,14 @@ final class ModelDecoder {
   private Optional<Model> model(SectionReader s) {
     s.may(FormatVersion.KEY);
     Parts parts = DriveDecoder.parts(s);
-    Optional<Drive> drive = complaints.errors() == 0 ? drive(parts) : Optional.empty();
-    Optional<Engine> engine = EngineDecoder.engine(s.may("engine"), parts.shafts());
-    Optional<Job> job = EngineDecoder.job(s.may("job"));
-    if (!s.sound() || complaints.errors() > 0) {
-      return Optional.empty();
-    }
-    return Optional.of(new Model(drive.get(), engine, parts.phasers(), job));
+    Optional<Value> behind = s.may("engine");
+    Optional<Value> work = s.may("job");
+    Optional<Drive> drive = s.sound() && complaints.errors() == 0 ? drive(parts) : Optional.empty();
+    Optional<Engine> engine = EngineDecoder.engine(behind, parts.shafts());
+    Optional<Job> job = EngineDecoder.job(work);
+    return complaints.errors() == 0
+        ? Optional.of(new Model(drive.get(), engine, parts.phasers(), job))
+        : Optional.empty();
   }
 
   private Optional<Drive> drive(Parts parts) {

@@ -112,7 +112,7 @@ final class Numbers {
     if (scalar.kind() == Kind.NOTHING) {
       value.complain(Fault.VALUE_MISSING);
     } else if (plain(scalar.text())) {
-      value.complain(Fault.NUMBER_QUOTED);
+      value.complain(Fault.NUMBER_QUOTED, Map.of("right", scalar.text()));
     } else if (comma.matches()) {
       value.complain(
           Fault.NUMBER_WITH_COMMA, Map.of("right", comma.group(1) + "." + comma.group(2)));

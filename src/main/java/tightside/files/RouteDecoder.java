@@ -31,11 +31,12 @@ final class RouteDecoder {
       complainOfKind(s, kinds);
       return Optional.empty();
     }
-    return switch (kinds.get(0)) {
-      case "sprocket" -> sprocket(s);
-      case "guide" -> guide(s);
-      case "arm" -> arm(s);
-      default -> shoe(s);
+    SectionReader entry = s.called(kinds.get(0));
+    return switch (entry.name()) {
+      case "sprocket" -> sprocket(entry);
+      case "guide" -> guide(entry);
+      case "arm" -> arm(entry);
+      default -> shoe(entry);
     };
   }
 

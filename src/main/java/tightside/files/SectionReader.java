@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import tightside.drive.Limits;
 import tightside.files.Node.Scalar.Kind;
 
 /**
@@ -19,6 +20,7 @@ final class SectionReader {
   private final Value value;
   private final Node.Section section;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> missing = new LinkedHashSet<>();
   private final int errorsBefore;
 
   private SectionReader(Value value, Node.Section section, int errorsBefore) {
@@ -48,9 +50,14 @@ final class SectionReader {
    *
    * @param kind what they are names of
    */
-  static List<SectionReader> named(Optional<Value> value, String kind) {
+  static List<SectionReader> named(Optional<Value> value, String kind, Limits many) {
     Optional<SectionReader> all = of(value);
     if (all.isEmpty()) {
+      return List.of();
+    }
+    int count = all.get().section.entries().size();
+    if (count > many.most()) {
+      value.get().complainOfCount(count, many);
       return List.of();
     }
     List<SectionReader> sections = new ArrayList<>();
@@ -73,6 +80,12 @@ final class SectionReader {
     return value.what();
   }
 
+  /** The same section under a name that says what it is. */
+  SectionReader called(String name) {
+    Value named = new Value(section, name, value.heading(), value.complaints());
+    return new SectionReader(named, section, errorsBefore);
+  }
+
   List<String> keys() {
     List<String> keys = new ArrayList<>();
     for (Node.Entry entry : section.entries()) {
@@ -85,7 +98,7 @@ final class SectionReader {
   Optional<Value> need(String key) {
     Optional<Value> found = may(key);
     if (found.isEmpty()) {
-      complain(Fault.KEY_MISSING, Map.of("key", key, "section", name()));
+      missing.add(key);
     }
     return found;
   }
@@ -109,26 +122,44 @@ final class SectionReader {
     value.complaints().add(value.heading(), fault, facts);
   }
 
-  /** Whether all of the section could be read; to be asked when all keys have been. */
+  /**
+   * Whether all of the section could be read; to be asked when all keys have been. A key that is
+   * missing because it is misspelt is told of once.
+   */
   boolean sound() {
+    List<String> unused = new ArrayList<>(asked);
+    unused.removeAll(keysAmong(asked));
     for (Node.Entry entry : section.entries()) {
       if (!asked.contains(entry.key())) {
-        complainOfKey(entry.key(), entry.at());
+        complainOfKey(entry, unused);
       }
+    }
+    for (String key : missing) {
+      complain(Fault.KEY_MISSING, Map.of("key", key, "section", name()));
     }
     return value.complaints().errors() == errorsBefore;
   }
 
-  private void complainOfKey(String key, Place at) {
-    List<String> unused = new ArrayList<>(asked);
-    unused.removeAll(keys());
+  private List<String> keysAmong(Set<String> some) {
+    List<String> found = new ArrayList<>();
+    for (Node.Entry entry : section.entries()) {
+      if (some.contains(entry.key())) {
+        found.add(entry.key());
+      }
+    }
+    return found;
+  }
+
+  private void complainOfKey(Node.Entry entry, List<String> unused) {
+    String key = entry.key();
     Optional<String> near = NearMiss.of(key, unused);
     if (near.isPresent()) {
-      value.complaints().add(at, Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
+      missing.remove(near.get());
+      value.complaints().add(entry.at(), Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
     } else {
       Map<String, Object> facts =
           Map.of("key", key, "section", name(), "known", List.copyOf(asked));
-      value.complaints().add(at, Fault.KEY_UNKNOWN, facts);
+      value.complaints().add(entry.at(), Fault.KEY_UNKNOWN, facts);
     }
   }
 }

@@ -19,7 +19,7 @@ final class SyntaxFault {
       return of(text, marked);
     }
     return switch (signAt(text, last)) {
-      case "*" -> new Unreadable(last, Fault.ALIAS_USED, Map.of("alias", "*"));
+      case "*" -> new Unreadable(last, Fault.ALIAS_USED, Map.of());
       case "!" -> new Unreadable(last, Fault.TAG_USED, Map.of());
       case "[", "{" -> new Unreadable(last, Fault.KEY_NOT_TEXT, Map.of());
       default -> new Unreadable(last, Fault.YAML_BROKEN, Map.of());

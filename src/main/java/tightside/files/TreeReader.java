@@ -23,12 +23,14 @@ final class TreeReader {
   /** A model needs seven. */
   private static final int DEEPEST = 12;
 
-  private final String text;
+  /** The text sign by sign, where it may have anchors in it. */
+  private final int[] signs;
+
   private final YAMLParser parser;
   private final Complaints complaints;
 
   private TreeReader(String text, YAMLParser parser, Complaints complaints) {
-    this.text = text;
+    signs = text.indexOf('&') < 0 ? new int[0] : text.codePoints().toArray();
     this.parser = parser;
     this.complaints = complaints;
   }
@@ -104,15 +106,20 @@ final class TreeReader {
 
   private void refuseExtras() throws Unreadable {
     if (parser.isCurrentAlias()) {
-      throw new Unreadable(here(), Fault.ALIAS_USED, Map.of("alias", parser.getString()));
+      throw new Unreadable(here(), Fault.ALIAS_USED, Map.of());
     }
-    if (parser.getObjectId() != null) {
-      throw new Unreadable(
-          here(), Fault.ANCHOR_USED, Map.of("anchor", parser.getObjectId().toString()));
+    if (parser.getObjectId() != null || anchored()) {
+      throw new Unreadable(here(), Fault.ANCHOR_USED, Map.of());
     }
     if (parser.getTypeId() != null) {
       throw new Unreadable(here(), Fault.TAG_USED, Map.of());
     }
+  }
+
+  /** Whether a single value has an anchor before it, of which the parser says nothing. */
+  private boolean anchored() {
+    long index = parser.currentTokenLocation().getCharOffset();
+    return index >= 0 && index < signs.length && signs[(int) index] == '&';
   }
 
   private static Kind kind(JsonToken token) {

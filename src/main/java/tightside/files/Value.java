@@ -2,6 +2,7 @@ package tightside.files;
 
 import java.util.HashMap;
 import java.util.Map;
+import tightside.drive.Limits;
 
 /**
  * A value to be decoded, with what its messages need.
@@ -34,11 +35,21 @@ record Value(Node node, String what, Place heading, Complaints complaints) {
     complain(fault, Map.of());
   }
 
+  /** Says that there are more entries than can be meant. */
+  void complainOfCount(int count, Limits many) {
+    Map<String, Object> facts =
+        Map.of("what", what, "count", count, "most", many.most(), "unit", many.unit());
+    complaints.add(heading, Fault.TOO_MANY, facts);
+  }
+
   /** What stands here, as a reader would call it. */
-  private String found() {
+  private Object found() {
     if (node instanceof Node.Section) {
       return "a section with keys";
     }
-    return node instanceof Node.Scalar scalar ? scalar.text() : "a list";
+    return node instanceof Node.Scalar scalar ? new Quoted(scalar.text()) : "a list";
   }
+
+  /** A fact that is the file's own words. */
+  record Quoted(String text) {}
 }

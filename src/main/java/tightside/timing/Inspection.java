@@ -73,9 +73,10 @@ public final class Inspection {
           Map.of("links", chain.links(), "left", out.slackLeftMm(), "travel", out.travelMm()));
     }
     if (fit instanceof ChainFit.NoRoom room) {
+      int next = (room.from() + 1) % chain.route().size();
       return new Finding(
           Id.NO_ROOM,
-          Part.route(chain.name(), room.from()),
+          Part.route(chain.name(), next),
           Map.of("from", shaft(chain, room.from()), "to", shaft(chain, room.to())));
     }
     int place = ((ChainFit.SprocketMissed) fit).place();
