@@ -17,7 +17,7 @@ final class CheckVerb extends ModelVerb {
   @Override
   public Integer call() {
     ModelReading reading = ModelReader.read(file());
-    Problems.lines(file(), reading).forEach(err()::println);
+    report(reading);
     List<Map<String, Object>> problems = Problems.json(reading, Severity.ERROR);
     List<Map<String, Object>> warnings = Problems.json(reading, Severity.WARNING);
     boolean valid = reading.model().isPresent();
@@ -33,7 +33,7 @@ final class CheckVerb extends ModelVerb {
         ? ": can be used, " + Numbers.count(count, "warning") + "."
         : ": can't be used, "
             + Numbers.count(count, "problem")
-            + "; each is named above with its line and column.";
+            + "; each is named with its line and column.";
   }
 
   @Override

@@ -34,12 +34,18 @@ abstract class ModelVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     ModelReading reading = ModelReader.read(file);
-    PrintWriter err = spec.commandLine().getErr();
-    Problems.lines(file, reading).forEach(err::println);
+    report(reading);
     if (reading.model().isEmpty()) {
       return Answer.INPUT_UNUSABLE;
     }
     return print(answer(reading.model().get()));
+  }
+
+  /** Names the problems of the file on standard error, before anything is answered. */
+  final void report(ModelReading reading) {
+    PrintWriter err = spec.commandLine().getErr();
+    Problems.lines(file, reading).forEach(err::println);
+    err.flush();
   }
 
   final int print(Answer answer) {
@@ -54,9 +60,5 @@ abstract class ModelVerb implements Callable<Integer> {
 
   final Path file() {
     return file;
-  }
-
-  final PrintWriter err() {
-    return spec.commandLine().getErr();
   }
 }
