@@ -98,9 +98,9 @@ public final class Sentences {
     String steps =
         reading.steps().isPresent() ? ", on ratchet step " + reading.steps().getAsLong() : "";
     String out =
-        "Tensioner %s: plunger %s out of %s%s"
+        "%s: plunger %s out of %s%s"
             .formatted(
-                reading.name(),
+                name(reading),
                 Numbers.mm(reading.extensionMm()),
                 Numbers.mm(reading.travelMm()),
                 steps);
@@ -117,6 +117,11 @@ public final class Sentences {
         + " of chain is left slack; "
         + runsOut
         + ".";
+  }
+
+  private static String name(TensionerReading reading) {
+    String name = reading.name();
+    return name.equals("tensioner") ? "Tensioner" : "Tensioner " + name;
   }
 
   /** The slack of a chain that nothing keeps tight. */
