@@ -5,9 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
- * The marks of one loop: where each lies along the new chain, and where along the chain as it is.
+ * The marks of one loop: where each lies along the new chain, and where along the chain as it is. A
+ * sprocket without a mark is given one of ours, half-way along its wrap, of which nothing is told.
  */
 final class Timing {
 
@@ -15,28 +18,28 @@ final class Timing {
   private final Fit whenNew;
   private final Fit fit;
   private final Map<String, Integer> reseats;
-  private final List<Integer> marked = new ArrayList<>();
-  private final List<Double> atFirst = new ArrayList<>();
-  private final List<Double> now = new ArrayList<>();
-  private int slack;
-  private boolean tensioned;
+  private final List<Integer> wheels = new ArrayList<>();
+  private final Map<Integer, Double> atFirst = new HashMap<>();
+  private final Map<Integer, Double> now = new HashMap<>();
+  private final OptionalInt tensioner;
 
   Timing(Plan.Loop loop, Fit whenNew, Fit fit, Map<String, Integer> reseats) {
     this.loop = loop;
     this.whenNew = whenNew;
     this.fit = fit;
     this.reseats = reseats;
+    tensioner =
+        IntStream.range(0, loop.route().size())
+            .filter(i -> loop.route().get(i) instanceof Plan.Rub rub && rub.push().isPresent())
+            .findFirst();
     for (int i = 0; i < loop.route().size(); i++) {
-      Plan.Item item = loop.route().get(i);
-      if (item instanceof Plan.Wheel wheel && wheel.mark().isPresent()) {
-        marked.add(i);
+      if (loop.route().get(i) instanceof Plan.Wheel wheel) {
+        wheels.add(i);
         if (known()) {
-          atFirst.add(line(whenNew).pitchesTo(i, wheel.mark().getAsDouble()));
-          now.add(line(fit).pitchesTo(i, wheel.mark().getAsDouble()));
+          double tooth = wheel.mark().orElse(line(whenNew).bearingAt(i, 0.5));
+          atFirst.put(i, line(whenNew).pitchesTo(i, tooth));
+          now.put(i, line(fit).pitchesTo(i, tooth));
         }
-      } else if (item instanceof Plan.Rub rub && rub.push().isPresent()) {
-        slack = marked.size() - 1;
-        tensioned = true;
       }
     }
   }
@@ -49,24 +52,22 @@ final class Timing {
     return whenNew.how() == Fit.How.FITS && fit.line().isPresent();
   }
 
-  private Plan.Wheel wheel(int i) {
-    return (Plan.Wheel) loop.route().get(marked.get(i % marked.size()));
+  private Plan.Wheel wheel(int place) {
+    return (Plan.Wheel) loop.route().get(place);
   }
 
-  private int teethAhead(int i) {
-    return reseats.getOrDefault(loop.name() + "/" + wheel(i).shaft(), 0);
+  private int teethAhead(int place) {
+    return reseats.getOrDefault(loop.name() + "/" + wheel(place).shaft(), 0);
   }
 
-  /** Pitches of a strand at first, mark to mark. */
-  private double strandAtFirst(int i) {
-    return i + 1 < marked.size()
-        ? atFirst.get(i + 1) - atFirst.get(i)
-        : line(whenNew).pitches() + atFirst.get(0) - atFirst.get(i);
+  /** Whether the slack lies between the driving sprocket and a place that comes after it. */
+  private boolean pastSlack(int place) {
+    return place > tensioner.orElse(0);
   }
 
   /**
-   * Taut strands keep their pitches. Up to the slack strand a mark is as far along from the driving
-   * one as it was; past it, it is as far behind it as it was.
+   * Taut strands keep their pitches. Up to the slack a tooth is as far along from the driving
+   * sprocket as it was; past it, it is as far behind that as it was.
    */
   Map<String, Double> errors(double ofDriver) {
     Map<String, Double> errors = new HashMap<>();
@@ -74,11 +75,12 @@ final class Timing {
       return errors;
     }
     double grown = line(fit).pitches() - line(whenNew).pitches();
-    for (int i = 1; i < marked.size(); i++) {
-      double held = now.get(0) + atFirst.get(i) - atFirst.get(0) + (i <= slack ? 0 : grown);
-      double pitches = held - now.get(i) + teethAhead(i) - teethAhead(0);
-      int teeth = wheel(i).teeth();
-      errors.put(wheel(i).shaft(), pitches * 360 / teeth + ofDriver * wheel(0).teeth() / teeth);
+    for (int place : wheels.subList(1, wheels.size())) {
+      double held =
+          now.get(0) + atFirst.get(place) - atFirst.get(0) + (pastSlack(place) ? grown : 0);
+      double pitches = held - now.get(place) + teethAhead(place) - teethAhead(0);
+      int teeth = wheel(place).teeth();
+      errors.put(wheel(place).shaft(), pitches * 360 / teeth + ofDriver * wheel(0).teeth() / teeth);
     }
     return errors;
   }
@@ -89,37 +91,44 @@ final class Timing {
   }
 
   private List<Answer.Stretch> strands() {
-    List<Answer.Stretch> strands = new ArrayList<>();
+    List<Integer> marked = wheels.stream().filter(i -> wheel(i).mark().isPresent()).toList();
+    if (marked.isEmpty()) {
+      return List.of();
+    }
+    int slack = slackStrand(marked);
     double pitchesLeft = line(fit).pitches();
     long linksLeft = loop.links();
+    List<Answer.Stretch> strands = new ArrayList<>();
     for (int i = 0; i < marked.size(); i++) {
-      if (i != slack) {
-        pitchesLeft -= pitches(i);
-        linksLeft -= links(i);
-      }
+      int from = marked.get(i);
+      int to = marked.get((i + 1) % marked.size());
+      double round = to <= from ? line(whenNew).pitches() : 0;
+      int over = teethAhead(to) - teethAhead(from);
+      double pitches = atFirst.get(to) - atFirst.get(from) + round + over;
+      long links = Math.round(pitches - over) + over;
+      strands.add(strand(from, to, pitches, links, true));
+      pitchesLeft -= i == slack ? 0 : pitches;
+      linksLeft -= i == slack ? 0 : links;
     }
-    for (int i = 0; i < marked.size(); i++) {
-      strands.add(i == slack ? strand(i, pitchesLeft, linksLeft) : strand(i, pitches(i), links(i)));
-    }
+    int from = marked.get(slack);
+    int to = marked.get((slack + 1) % marked.size());
+    strands.set(slack, strand(from, to, pitchesLeft, linksLeft, false));
     return strands;
   }
 
-  private double pitches(int i) {
-    return strandAtFirst(i) + teethAhead(i + 1) - teethAhead(i);
+  /** The strand that carries the tensioner, or else the one that leaves the driving sprocket. */
+  private int slackStrand(List<Integer> marked) {
+    long before = marked.stream().filter(place -> !pastSlack(place)).count();
+    return (int) (before + marked.size() - 1) % marked.size();
   }
 
-  private long links(int i) {
-    return Math.round(strandAtFirst(i)) + teethAhead(i + 1) - teethAhead(i);
-  }
-
-  private Answer.Stretch strand(int i, double pitches, long links) {
-    boolean free = i == slack && !tensioned;
+  private Answer.Stretch strand(int from, int to, double pitches, long links, boolean taut) {
     return new Answer.Stretch(
-        wheel(i).shaft(),
-        wheel(i + 1).shaft(),
+        wheel(from).shaft(),
+        wheel(to).shaft(),
         pitches,
         links,
-        free ? OptionalDouble.empty() : OptionalDouble.of(pitches - links),
-        i != slack);
+        taut || tensioner.isPresent() ? OptionalDouble.of(pitches - links) : OptionalDouble.empty(),
+        taut);
   }
 }

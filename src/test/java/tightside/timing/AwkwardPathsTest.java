@@ -124,7 +124,7 @@ class AwkwardPathsTest {
             200,
             List.of(
                 new Shaft("crank", Role.CRANKSHAFT, Vector2D.ZERO),
-                new Shaft("left", Role.PUMP, Vector2D.of(0, 150)),
+                new Shaft("left", Role.PUMP, Vector2D.of(60, 150)),
                 new Shaft("top", Role.PUMP, Vector2D.of(60, 300)),
                 new Shaft("right", Role.PUMP, Vector2D.of(200, 150))),
             List.of(

@@ -34,7 +34,7 @@ class LengthGradientTest {
   private static final double TOLERANCE = 1e-6;
 
   static LongStream seeds() {
-    return LongStream.range(0, 200);
+    return LongStream.range(0, 120);
   }
 
   @ParameterizedTest(name = "seed {0}")

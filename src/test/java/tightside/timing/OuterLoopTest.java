@@ -13,6 +13,7 @@ import java.util.stream.LongStream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -44,8 +45,6 @@ import tightside.geometry.Rotation;
 class OuterLoopTest {
 
   private static final int POINTS = 2048;
-
-  private static final GeometryFactory JTS = new GeometryFactory();
 
   static LongStream seeds() {
     return LongStream.range(0, 200);
@@ -118,9 +117,8 @@ class OuterLoopTest {
   }
 
   private static Geometry hull(List<List<Coordinate>> points) {
-    return JTS.createMultiPointFromCoords(
-            points.stream().flatMap(List::stream).toArray(Coordinate[]::new))
-        .convexHull();
+    Coordinate[] all = points.stream().flatMap(List::stream).toArray(Coordinate[]::new);
+    return new ConvexHull(all, new GeometryFactory()).getConvexHull();
   }
 
   /** A pitch circle. */

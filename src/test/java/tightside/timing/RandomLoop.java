@@ -199,12 +199,19 @@ final class RandomLoop {
         if (line.wrapDegrees(place) < LEAST_WRAP_DEGREES) {
           return Optional.empty();
         }
-        boolean blank = sprocket.contact() == Contact.OUTSIDE && random.nextBoolean();
+        boolean blank = mayBeBlank(sprocket, route) && random.nextInt(6) == 0;
         entry = blank ? sprocket : sprocket.withMark(mark(line, place, sprocket, origin));
       }
       route.add(entry);
     }
     return Optional.of(chain.withRoute(route));
+  }
+
+  /** An idler outside, the driving sprocket, or one that comes after a marked one. */
+  private static boolean mayBeBlank(Sprocket sprocket, List<RouteEntry> before) {
+    return before.isEmpty()
+        || sprocket.contact() == Contact.OUTSIDE
+        || before.stream().anyMatch(e -> e instanceof Sprocket s && s.mark().isPresent());
   }
 
   private Optional<Bearing> mark(Line line, int place, Sprocket sprocket, double origin) {
