@@ -79,7 +79,8 @@ public final class Catalogue {
 
   private static String number(double value, String format) {
     return switch (format) {
-      case "mm", "degrees", "pitches" -> Digits.rounded(value, 2, RoundingMode.HALF_UP);
+      case "mm", "pitches" -> Digits.rounded(value, 2, RoundingMode.HALF_UP);
+      case "degrees" -> Digits.exact(Math.round(value * 100) / 100.0);
       case "teeth" -> Digits.rounded(value, 1, RoundingMode.HALF_UP);
       case "up" -> Digits.rounded(value, 2, RoundingMode.CEILING);
       case "down" -> Digits.rounded(value, 2, RoundingMode.FLOOR);

@@ -32,7 +32,7 @@ final class ModelDecoder {
   static Optional<Model> decode(Node root, Complaints complaints) throws Unreadable {
     FormatVersion.refuseOther(root, complaints);
     Optional<SectionReader> section =
-        SectionReader.of(Optional.of(new Value(root, "the file", root.at(), complaints)));
+        SectionReader.of(Optional.of(new Value(root, "", root.at(), complaints)));
     return section.isPresent()
         ? new ModelDecoder(root, complaints).model(section.get())
         : Optional.empty();

@@ -135,7 +135,7 @@ final class SectionReader {
       }
     }
     for (String key : missing) {
-      complain(Fault.KEY_MISSING, Map.of("key", key, "section", name()));
+      complain(Fault.KEY_MISSING, Map.of("key", key, "section", value.label()));
     }
     return value.complaints().errors() == errorsBefore;
   }
@@ -158,7 +158,7 @@ final class SectionReader {
       value.complaints().add(entry.at(), Fault.KEY_NEARLY, Map.of("key", key, "near", near.get()));
     } else {
       Map<String, Object> facts =
-          Map.of("key", key, "section", name(), "known", List.copyOf(asked));
+          Map.of("key", key, "section", value.label(), "known", List.copyOf(asked));
       value.complaints().add(entry.at(), Fault.KEY_UNKNOWN, facts);
     }
   }

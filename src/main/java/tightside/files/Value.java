@@ -7,7 +7,7 @@ import tightside.drive.Limits;
 /**
  * A value to be decoded, with what its messages need.
  *
- * @param what the key that it belongs to
+ * @param what the key that it belongs to; nothing for the whole file
  * @param heading where that key stands, or the value itself where it has none
  * @param complaints where to say what is wrong
  */
@@ -21,7 +21,7 @@ record Value(Node node, String what, Place heading, Complaints complaints) {
   /** Says that something is wrong with this value; {@code what} and {@code found} are added. */
   void complain(Fault fault, Map<String, Object> facts) {
     Map<String, Object> all = new HashMap<>(facts);
-    all.put("what", what);
+    all.put("what", label());
     all.put("found", found());
     complaints.add(node.at(), fault, all);
   }
@@ -38,8 +38,13 @@ record Value(Node node, String what, Place heading, Complaints complaints) {
   /** Says that there are more entries than can be meant. */
   void complainOfCount(int count, Limits many) {
     Map<String, Object> facts =
-        Map.of("what", what, "count", count, "most", many.most(), "unit", many.unit());
+        Map.of("what", label(), "count", count, "most", many.most(), "unit", many.unit());
     complaints.add(heading, Fault.TOO_MANY, facts);
+  }
+
+  /** What it belongs to, as a reader would call it. */
+  Object label() {
+    return what.isEmpty() ? "this file" : new Quoted(what);
   }
 
   /** What stands here, as a reader would call it. */

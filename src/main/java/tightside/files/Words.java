@@ -15,7 +15,7 @@ final class Words {
   static Optional<String> name(Optional<Value> value) {
     Optional<String> text = text(value);
     if (text.isPresent() && !Names.FORM.matcher(text.get()).matches()) {
-      return refused(value.get(), Fault.NAME_UNFIT, Map.of());
+      return refused(value.get(), Fault.NAME_UNFIT, Map.of("kind", value.get().what()));
     }
     return text;
   }
