@@ -5,7 +5,6 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import tightside.drive.Finding.Severity;
 import tightside.files.Model;
-import tightside.files.ModelReader;
 import tightside.files.ModelReading;
 import tightside.words.Numbers;
 
@@ -16,8 +15,7 @@ final class CheckVerb extends ModelVerb {
 
   @Override
   public Integer call() {
-    ModelReading reading = ModelReader.read(file());
-    report(reading);
+    ModelReading reading = read();
     List<Map<String, Object>> problems = Problems.json(reading, Severity.ERROR);
     List<Map<String, Object>> warnings = Problems.json(reading, Severity.WARNING);
     boolean valid = reading.model().isPresent();

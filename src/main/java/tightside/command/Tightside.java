@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -84,11 +85,12 @@ final class Tightside implements Callable<Integer> {
 
   /** The verb that is called, or all of them where none is: reading their options takes time. */
   private static CommandLine line(String[] words) {
+    Optional<ReadAhead> ahead = ReadAhead.of(words);
     CommandLine line = new CommandLine(new Tightside());
     String called = words.length > 0 && VERBS.containsKey(words[0]) ? words[0] : null;
     for (Map.Entry<String, Supplier<ModelVerb>> verb : VERBS.entrySet()) {
       if (called == null || called.equals(verb.getKey())) {
-        line.addSubcommand(verb.getValue().get());
+        line.addSubcommand(verb.getValue().get().reading(ahead));
       }
     }
     return line;

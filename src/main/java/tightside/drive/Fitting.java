@@ -11,7 +11,7 @@ public final class Fitting {
   private static final double CLOSED = 1e-9;
 
   /** Steps in which the travel is searched for the first place where the chain closes. */
-  private static final int STEPS = 16;
+  private static final int STEPS = 8;
 
   private Fitting() {}
 

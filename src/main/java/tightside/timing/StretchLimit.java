@@ -31,7 +31,7 @@ public final class StretchLimit {
     }
     ChainInPlace inPlace = drive.inPlace(chain);
     double most = Limits.STRETCH_PERCENT.most();
-    if (!(fit(inPlace, 0) instanceof ChainFit.Solved) || excess(inPlace, most) <= 0) {
+    if (!fitsWhenNew(inPlace) || excess(inPlace, most) <= 0) {
       return OptionalDouble.empty();
     }
     double limit =
@@ -40,6 +40,12 @@ public final class StretchLimit {
             : new BrentSolver(NEAR, NEAR, 1e-15).findRoot(p -> excess(inPlace, p), 0, most);
     boolean runsOut = fit(inPlace, limit + 10 * NEAR) instanceof ChainFit.OutOfTravel;
     return runsOut ? OptionalDouble.of(limit) : OptionalDouble.empty();
+  }
+
+  /** Long enough with the plunger pushed back, and not over with the plunger out. */
+  private static boolean fitsWhenNew(ChainInPlace inPlace) {
+    ChainFit back = Fitting.fit(inPlace, inPlace.chain().pitchMm(), OptionalDouble.of(0));
+    return back instanceof ChainFit.Solved && excess(inPlace, 0) <= 0;
   }
 
   private static ChainFit fit(ChainInPlace inPlace, double percent) {
