@@ -1,10 +1,10 @@
 package tightside.command;
 
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -49,7 +49,8 @@ final class Tightside implements Callable<Integer> {
 
   /** Runs one command line and gives its exit code. */
   static int run(String[] words, PrintWriter out, PrintWriter err) {
-    CommandLine line = line(words);
+    boolean verb = words.length > 0 && VERBS.containsKey(words[0]);
+    CommandLine line = verb ? verb(words) : all();
     line.setOut(out).setErr(err);
     line.setParameterExceptionHandler(
         (problem, wrong) -> {
@@ -65,7 +66,20 @@ final class Tightside implements Callable<Integer> {
           }
           throw problem;
         });
-    return line.execute(words);
+    return line.execute(verb ? Arrays.copyOfRange(words, 1, words.length) : words);
+  }
+
+  /** The verb that is called, alone: reading the options of all would take longer than its work. */
+  private static CommandLine verb(String[] words) {
+    ModelVerb verb = VERBS.get(words[0]).get().reading(ReadAhead.of(words));
+    return new CommandLine(verb).setCommandName("tightside " + words[0]);
+  }
+
+  /** The command with all its verbs, for those who ask what there is. */
+  private static CommandLine all() {
+    CommandLine line = new CommandLine(new Tightside());
+    VERBS.values().forEach(verb -> line.addSubcommand(verb.get()));
+    return line;
   }
 
   private static String message(ParameterException problem) {
@@ -81,19 +95,6 @@ final class Tightside implements Callable<Integer> {
           + (near.isEmpty() ? "" : "; did you mean " + Sentences.list(near, "or") + "?");
     }
     return problem.getMessage();
-  }
-
-  /** The verb that is called, or all of them where none is: reading their options takes time. */
-  private static CommandLine line(String[] words) {
-    Optional<ReadAhead> ahead = ReadAhead.of(words);
-    CommandLine line = new CommandLine(new Tightside());
-    String called = words.length > 0 && VERBS.containsKey(words[0]) ? words[0] : null;
-    for (Map.Entry<String, Supplier<ModelVerb>> verb : VERBS.entrySet()) {
-      if (called == null || called.equals(verb.getKey())) {
-        line.addSubcommand(verb.getValue().get().reading(ahead));
-      }
-    }
-    return line;
   }
 
   @Override

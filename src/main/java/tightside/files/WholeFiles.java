@@ -10,7 +10,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Map;
-import java.util.UUID;
 
 /**
  * Writes files whole or not at all: into a temporary file beside the target, down to the disk, then
@@ -57,7 +56,8 @@ public final class WholeFiles {
   static void replace(Path target, byte[] bytes, Disk disk) throws IOException {
     Path file = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
     refuseHopeless(file, target, disk);
-    Path beside = file.resolveSibling(".tightside-" + UUID.randomUUID() + ".part");
+    Path beside =
+        file.resolveSibling(".tightside-" + Long.toHexString(System.nanoTime()) + ".part");
     try {
       disk.write(beside, bytes);
       keepPermissions(file, beside);

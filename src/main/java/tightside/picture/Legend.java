@@ -1,10 +1,8 @@
 package tightside.picture;
 
 import java.util.List;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Part;
 import tightside.geometry.Bearing;
@@ -30,10 +28,7 @@ final class Legend {
   /** Names the signs that have been drawn. */
   static void draw(Draft draft, double em) {
     Legend legend = new Legend(em);
-    Set<Tag> drawn =
-        draft.shapes().stream()
-            .map(shape -> tag(shape.tag().ink(), shape.tag().plane()))
-            .collect(Collectors.toSet());
+    List<Tag> drawn = draft.shapes().stream().map(Shape::tag).toList();
     legend.flow(
         draft, legend.entries().stream().filter(e -> drawn.stream().anyMatch(e.shown())).toList());
   }
