@@ -3,7 +3,6 @@ package tightside.picture;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import tightside.drive.Part;
 import tightside.geometry.Curve;
 
 /**
@@ -102,7 +101,7 @@ public final class Svg {
   }
 
   private static String classOf(Tag tag) {
-    String sample = tag.part().equals(Part.whole()) ? "legend-" : "";
+    String sample = tag.part().steps().isEmpty() ? "legend-" : "";
     return sample + tag.ink().slug() + (tag.plane() == Plane.BACK ? " back" : "");
   }
 
