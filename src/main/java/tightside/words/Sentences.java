@@ -59,7 +59,7 @@ public final class Sentences {
                     Numbers.count(Math.abs(over), "link"),
                     over > 0 ? "many" : "few",
                     right.links());
-    return "From the %s mark to the %s mark there are now %s, %s between the two painted ones: %s"
+    return "From the %s mark to the %s mark there are now %s, %s between the marks: %s"
         .formatted(
             now.from(),
             now.to(),
@@ -106,7 +106,9 @@ public final class Sentences {
                 steps);
     String runsOut =
         runsOutPercent.isPresent()
-            ? "its travel runs out at " + Numbers.percent(runsOutPercent.getAsDouble()) + " stretch"
+            ? (reading.taut() ? "its travel runs out at " : "its travel ran out at ")
+                + Numbers.percent(runsOutPercent.getAsDouble())
+                + " stretch"
             : "its travel takes all the stretch that can be entered";
     if (reading.taut()) {
       return out + "; it keeps the chain tight, and " + runsOut + ".";

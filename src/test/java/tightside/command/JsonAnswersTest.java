@@ -96,7 +96,7 @@ class JsonAnswersTest {
     assertThat(shaft(run, "exhaust").get("state").asString()).isEqualTo("retarded");
     assertThat(Run.of("stretch", Run.ANSWERED, "2").out())
         .contains("OUT OF TRAVEL")
-        .contains("its travel runs out at");
+        .contains("its travel ran out at 0.96 % stretch");
   }
 
   @Test
