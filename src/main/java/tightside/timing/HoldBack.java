@@ -57,16 +57,16 @@ public record HoldBack(
 
   /** One marked sprocket wrong, from -3 to +3 teeth, in the order of the route. */
   public List<WrongLay> reseats() {
-    return Lays.ofOneSprocket(chain()).stream().map(this::judge).toList();
+    return Reseatings.ofOneSprocket(chain()).stream().map(this::judge).toList();
   }
 
   /** One or two marked sprockets wrong, each lay once. */
   public List<WrongLay> wrongLays() {
-    return Lays.ofUpToTwoSprockets(chain()).stream().map(this::judge).toList();
+    return Reseatings.ofUpToTwoSprockets(chain()).stream().map(this::judge).toList();
   }
 
   /** Whether a lay can come about with every shaft locked. */
-  public WrongLay judge(Lay lay) {
+  public WrongLay judge(Reseating lay) {
     List<Double> lack = strands.stream().map(s -> -s.slackMm(lay, pitchMm())).toList();
     int worst =
         IntStream.range(0, lack.size())
@@ -81,7 +81,7 @@ public record HoldBack(
         turns(lay, lack, possible));
   }
 
-  private Map<String, Double> turns(Lay lay, List<Double> lack, boolean possible) {
+  private Map<String, Double> turns(Reseating lay, List<Double> lack, boolean possible) {
     OptionalDouble travel =
         possible
             ? OptionalDouble.of(0)

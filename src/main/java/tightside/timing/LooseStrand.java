@@ -14,7 +14,7 @@ import tightside.geometry.Sag;
 public record LooseStrand(Strand strand, double slackMm, double wearMm, double longestRunMm) {
 
   /** What is over or lacks once the lay gives the strand other links, mm. */
-  public double slackMm(Lay lay, double pitchMm) {
+  public double slackMm(Reseating lay, double pitchMm) {
     return slackMm + lay.linksGained(strand) * pitchMm;
   }
 

@@ -73,7 +73,7 @@ public record PressBack(
     if (!ahead && !side.get().from().equals(shaft)) {
       return Optional.empty();
     }
-    double from = slack.get().extensionLetGo(Lay.right(chain.name()));
+    double from = slack.get().extensionLetGo(Reseating.right(chain.name()));
     return from <= toMm
         ? Optional.empty()
         : Optional.of(between(slack.get(), chain, shaft, ahead, from, toMm, clearance));
@@ -88,7 +88,8 @@ public record PressBack(
       double to,
       Optional<DoubleUnaryOperator> clearance) {
     double perMmOfChain = 360 / (chain.sprocketOn(shaft).orElseThrow().teeth() * chain.pitchMm());
-    DoubleUnaryOperator turned = e -> slack.slackSideMm(e, Lay.right(chain.name())) * perMmOfChain;
+    DoubleUnaryOperator turned =
+        e -> slack.slackSideMm(e, Reseating.right(chain.name())) * perMmOfChain;
     double small = Math.min(SMALL_MM, (from - to) / 2);
     double turn = turned.applyAsDouble(to) - turned.applyAsDouble(from);
     return new PressBack(

@@ -42,7 +42,7 @@ public final class SlackByExtension {
   }
 
   /** Slack of that strand, mm, once the lay gives it other links. */
-  public double slackSideMm(double extensionMm, Lay lay) {
+  public double slackSideMm(double extensionMm, Reseating lay) {
     List<Strand> strands = locked.reference().strands();
     Optional<Strand> side = slackSide();
     Optional<TautPath> path = path(extensionMm);
@@ -68,7 +68,7 @@ public final class SlackByExtension {
    *
    * @return 0 where it stays pushed back, the full travel where it runs out
    */
-  public double extensionLetGo(Lay lay) {
+  public double extensionLetGo(Reseating lay) {
     if (!(slackSideMm(0, lay) > 0)) {
       return 0;
     }

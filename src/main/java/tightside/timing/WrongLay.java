@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  *     where no turn of these shafts is enough
  */
 public record WrongLay(
-    Lay lay,
+    Reseating lay,
     boolean possible,
     double missingMm,
     Optional<Strand> lacking,

@@ -32,7 +32,7 @@ class HoldBackTest {
   }
 
   private WrongLay reseat(HoldBack hold, String shaft, int teeth) {
-    return hold.judge(Lay.of("main", shaft, teeth));
+    return hold.judge(Reseating.of("main", shaft, teeth));
   }
 
   /** The answered example of the model format: 2.48 mm. */
@@ -101,7 +101,7 @@ class HoldBackTest {
     assertThat(hold.strandPlayMm()).isCloseTo(5.6, within(EXACT));
     List<WrongLay> possible = hold.reseats().stream().filter(WrongLay::possible).toList();
     assertThat(possible.stream().map(WrongLay::lay))
-        .containsExactly(Lay.of("main", "crank", 1), Lay.of("main", "intake", -1));
+        .containsExactly(Reseating.of("main", "crank", 1), Reseating.of("main", "intake", -1));
     for (WrongLay lay : possible) {
       assertThat(lay.missingMm()).isZero();
       assertThat(lay.lacking()).isEmpty();
@@ -112,7 +112,7 @@ class HoldBackTest {
   @Test
   void withoutPlayTheStrandMayLackAFewHundredths() {
     assertThat(back().strandPlayMm()).isEqualTo(0.05);
-    assertThat(hold(0, 0, LockingPlay.of(0)).judge(Lay.right("main")).possible()).isTrue();
+    assertThat(hold(0, 0, LockingPlay.of(0)).judge(Reseating.right("main")).possible()).isTrue();
   }
 
   /** The wraps keep their teeth, so a tight strand gains stretch on its straight runs alone. */
@@ -158,8 +158,8 @@ class HoldBackTest {
   @Test
   void aPlungerLetGoTakesUpTheSlackSideAlone() {
     SlackByExtension slack = SlackByExtension.of(drive, chain, 0).orElseThrow();
-    assertThat(slack.extensionLetGo(Lay.right("main"))).isCloseTo(14.23, within(PRINTED));
-    assertThat(slack.extensionLetGo(Lay.of("main", "intake", -1))).isZero();
-    assertThat(slack.extensionLetGo(Lay.of("main", "intake", 1))).isGreaterThan(20);
+    assertThat(slack.extensionLetGo(Reseating.right("main"))).isCloseTo(14.23, within(PRINTED));
+    assertThat(slack.extensionLetGo(Reseating.of("main", "intake", -1))).isZero();
+    assertThat(slack.extensionLetGo(Reseating.of("main", "intake", 1))).isGreaterThan(20);
   }
 }

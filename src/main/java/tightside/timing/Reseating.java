@@ -8,31 +8,31 @@ import tightside.drive.Chain;
 import tightside.drive.Sprocket;
 
 /**
- * How a chain lies on its sprockets: the teeth by which each was put back further ahead (+) or
- * behind (-) on the chain than it belongs.
+ * How a chain was laid back on its sprockets: the teeth by which each was put back further ahead
+ * (+) or behind (-) on the chain than it belongs.
  *
  * @param teeth by shaft; a shaft not named is right, and none is named with 0
  */
-public record Lay(String chain, Map<String, Integer> teeth) {
+public record Reseating(String chain, Map<String, Integer> teeth) {
 
-  public Lay {
+  public Reseating {
     teeth =
         teeth.entrySet().stream()
             .filter(e -> e.getValue() != 0)
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
-  public static Lay right(String chain) {
-    return new Lay(chain, Map.of());
+  public static Reseating right(String chain) {
+    return new Reseating(chain, Map.of());
   }
 
-  public static Lay of(String chain, String shaft, int teeth) {
-    return new Lay(chain, Map.of(shaft, teeth));
+  public static Reseating of(String chain, String shaft, int teeth) {
+    return new Reseating(chain, Map.of(shaft, teeth));
   }
 
   /** The lay of a chain in a state. */
-  public static Lay in(State state, String chain) {
-    return new Lay(
+  public static Reseating in(State state, String chain) {
+    return new Reseating(
         chain,
         state.reseats().entrySet().stream()
             .filter(e -> e.getKey().chain().equals(chain))
@@ -52,7 +52,7 @@ public record Lay(String chain, Map<String, Integer> teeth) {
    * The same lay with the driving sprocket right: every sprocket shifted alike leaves every strand
    * as it is, so all shifted one way is the driver shifted the other.
    */
-  public Lay fromDriver(Chain laid) {
+  public Reseating fromDriver(Chain laid) {
     int driver = teethAt(laid.driver().shaft());
     Map<String, Integer> shifted = new HashMap<>();
     for (Sprocket sprocket : laid.sprockets()) {
@@ -60,7 +60,7 @@ public record Lay(String chain, Map<String, Integer> teeth) {
         shifted.put(sprocket.shaft(), teethAt(sprocket.shaft()) - driver);
       }
     }
-    return new Lay(chain, shifted);
+    return new Reseating(chain, shifted);
   }
 
   /**
