@@ -1,7 +1,5 @@
 package tightside.timing;
 
-import java.util.OptionalDouble;
-
 /**
  * From what turn on a locked camshaft that has to be turned to meet its dowel is on the wrong
  * tooth.
@@ -40,12 +38,18 @@ public record DowelRule(String shaft, double toothDegrees, double honestDegrees)
   }
 
   /**
-   * More turn than this, in shaft degrees, and the sprocket is on the wrong tooth; less, and it is
-   * on the right one.
-   *
-   * @return nothing where slack and play hide half a tooth: then the dowel proves nothing
+   * More turn than this, in shaft degrees, and the sprocket is on the wrong tooth: half a tooth, or
+   * the honest turn where that is more.
    */
-  public OptionalDouble limitDegrees() {
-    return marginDegrees() > 0 ? OptionalDouble.of(toothDegrees / 2) : OptionalDouble.empty();
+  public double limitDegrees() {
+    return Math.max(toothDegrees / 2, honestDegrees);
+  }
+
+  /**
+   * Whether less turn than the limit proves the right tooth: not where slack and play hide half a
+   * tooth.
+   */
+  public boolean provesTheRightTooth() {
+    return marginDegrees() > 0;
   }
 }

@@ -22,7 +22,8 @@ class DowelRuleTest {
     DowelRule rule = DowelRule.of(answered(), "intake");
     assertThat(rule.toothDegrees()).isCloseTo(10, within(1e-9));
     assertThat(rule.honestDegrees()).isCloseTo((2.4754 + 0.05) * 10 / 8, within(0.001));
-    assertThat(rule.limitDegrees()).hasValue(5);
+    assertThat(rule.limitDegrees()).isCloseTo(5, within(1e-9));
+    assertThat(rule.provesTheRightTooth()).isTrue();
     assertThat(rule.marginDegrees()).isCloseTo(5 - rule.honestDegrees(), within(1e-9));
   }
 
@@ -44,8 +45,8 @@ class DowelRuleTest {
         for (double mm = -20; mm <= 20; mm += 0.01) {
           boolean stands = arriving + 8 * teeth - mm >= -0.05 && leaving - 8 * teeth + mm >= -0.05;
           double turn = Math.abs(mm) * hold.degreesPerMm(shaft);
-          if (stands && rule.limitDegrees().isPresent()) {
-            assertThat(turn > rule.limitDegrees().getAsDouble()).isEqualTo(teeth != 0);
+          if (stands && rule.provesTheRightTooth()) {
+            assertThat(turn > rule.limitDegrees()).isEqualTo(teeth != 0);
           }
           if (stands && teeth == 0) {
             assertThat(turn).isLessThanOrEqualTo(rule.honestDegrees() + 1e-9);
@@ -59,13 +60,14 @@ class DowelRuleTest {
   }
 
   @Test
-  void halfAPitchOfSlackLeavesNoRule() {
+  void halfAPitchOfSlackProvesNoRightTooth() {
     Drive drive = LooseDrives.random(new Random(7), 1);
     HoldBack hold = (HoldBack) HeldBack.of(drive, Drives.chain(drive));
     assertThat(hold.slackMm()).isGreaterThan(8);
     DowelRule rule = DowelRule.of(hold, "left");
-    assertThat(rule.limitDegrees()).isEmpty();
+    assertThat(rule.provesTheRightTooth()).isFalse();
+    assertThat(rule.limitDegrees()).isEqualTo(rule.honestDegrees()).isGreaterThan(9);
     assertThat(rule.wrongFromDegrees()).isZero();
-    assertThat(DowelRule.of(hold, "right").limitDegrees()).isPresent();
+    assertThat(DowelRule.of(hold, "right").provesTheRightTooth()).isTrue();
   }
 }

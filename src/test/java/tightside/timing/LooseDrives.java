@@ -24,7 +24,7 @@ import tightside.geometry.Bearing;
 import tightside.geometry.Rotation;
 
 /** Drives whose chains have more slack than a maker would leave, for questions about slack. */
-final class LooseDrives {
+public final class LooseDrives {
 
   private LooseDrives() {}
 
@@ -32,7 +32,7 @@ final class LooseDrives {
    * Three sprockets and no tensioner, the chain so many pitches longer than its path or a little
    * more, every tight strand a whole number of links.
    */
-  static Drive random(Random random, int spareLinks) {
+  public static Drive random(Random random, int spareLinks) {
     List<Shaft> shafts =
         List.of(
             new Shaft("crank", Role.CRANKSHAFT, Vector2D.of(0, 0)),
@@ -79,7 +79,7 @@ final class LooseDrives {
   }
 
   /** The answered example with a shoe in place of its arm, pushed square to the chain. */
-  static Drive withShoe() {
+  public static Drive withShoe() {
     return withTensioner(
         new Shoe(
             "tensioner",
@@ -91,7 +91,7 @@ final class LooseDrives {
   }
 
   /** The answered example with another tensioner and number of links. */
-  static Drive withTensioner(RouteEntry tensioner, int links) {
+  public static Drive withTensioner(RouteEntry tensioner, int links) {
     Drive answered = Drives.answered();
     Chain chain = Drives.chain(answered);
     List<RouteEntry> route = new ArrayList<>(chain.route());
