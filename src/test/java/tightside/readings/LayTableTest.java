@@ -143,6 +143,21 @@ class LayTableTest {
     assertThat(row(table, Reseating.of("main", "exhaust", -1)).off()).hasSize(1);
   }
 
+  /** The driving sprocket stays on its shaft: a jump at the crank asks both camshafts to turn. */
+  @Test
+  void aJumpAtTheCrankIsPaidForByTheCamshafts() {
+    Drive drive = Drives.answered();
+    Situation jumped =
+        Situation.of(Solver.of(drive), State.reference(), Bench.coverOff()).reseated(CRANK_AHEAD);
+    for (String shaft : List.of("intake", "exhaust")) {
+      Shown shown =
+          new DowelMeets("main", shaft).shows(jumped, Moment.BEFORE_TURNING).orElseThrow();
+      assertThat(shown.value()).isCloseTo(6.91, within(0.005));
+    }
+    Shown crank = new LockingToolGoesIn("crank").shows(jumped, Moment.BEFORE_TURNING).orElseThrow();
+    assertThat(crank.value()).isZero();
+  }
+
   @Test
   void jointsHaveMistakesOfTheirOwn() {
     Drive drive = Drives.answered();
