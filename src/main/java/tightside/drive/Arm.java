@@ -3,6 +3,7 @@ package tightside.drive;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.geometry.FaceCurve;
 import tightside.geometry.Rotation;
+import tightside.geometry.Tolerance;
 
 /**
  * A pivoted arm, pushed at its round pad by the flat end of a plunger; drawn fully pushed back.
@@ -40,6 +41,11 @@ public record Arm(
   /** How far the pad stands to the right of the plunger's line through the pivot, mm. */
   private double asideMm() {
     return -plunger.push().signedArea(pivot.vectorTo(pad));
+  }
+
+  /** Whether the plunger pushes along the line from pivot to pad, so that it turns nothing. */
+  boolean inLine() {
+    return Math.abs(asideMm()) <= Tolerance.TOUCH.value();
   }
 
   /**

@@ -24,6 +24,7 @@ public final class Audit {
   public static List<Finding> of(Rotation rotation, List<Shaft> shafts, List<Chain> chains) {
     List<Finding> findings = new ArrayList<>(names(shafts, chains));
     for (Chain chain : chains) {
+      findings.addAll(chain(chain));
       findings.addAll(route(chain, shafts));
     }
     if (findings.isEmpty()) {
@@ -65,6 +66,7 @@ public final class Audit {
     List<Finding> findings = new ArrayList<>();
     Set<String> known = new LinkedHashSet<>(shafts.stream().map(Shaft::name).toList());
     Set<String> met = new HashSet<>();
+    Set<String> faces = new HashSet<>();
     int tensioners = 0;
     for (int place = 0; place < chain.route().size(); place++) {
       Part part = Part.route(chain.name(), place);
@@ -86,6 +88,9 @@ public final class Audit {
       } else if (entry instanceof Tensioner && ++tensioners == 2) {
         findings.add(new Finding(Id.TWO_TENSIONERS, part, Map.of("chain", chain.name())));
       }
+      if (entry instanceof Face face && !faces.add(face.name())) {
+        findings.add(new Finding(Id.SAME_NAME, part.at(step(face)), Map.of("name", face.name())));
+      }
     }
     if (chain.route().isEmpty() || !(chain.route().get(0) instanceof Sprocket)) {
       findings.add(
@@ -102,6 +107,21 @@ public final class Audit {
               Map.of("chain", chain.name(), "count", chain.sprocketPlaces().size())));
     }
     return findings;
+  }
+
+  /** The word under which a face's name stands. */
+  private static String step(Face face) {
+    return face instanceof Guide ? "guide" : face instanceof Arm ? "arm" : "shoe";
+  }
+
+  private static List<Finding> chain(Chain chain) {
+    return chain.rollerDiameterMm() < chain.pitchMm()
+        ? List.of()
+        : List.of(
+            new Finding(
+                Id.ROLLERS_TOUCH,
+                Part.chain(chain.name()).at("roller-diameter"),
+                Map.of("diameter", chain.rollerDiameterMm(), "pitch", chain.pitchMm())));
   }
 
   private static List<Finding> gearing(Rotation rotation, List<Shaft> shafts, List<Chain> chains) {
@@ -128,7 +148,7 @@ public final class Audit {
                           part,
                           Map.of("shaft", dispute.shaft(), "chain", dispute.chain()))));
     }
-    findings.addAll(unreached(gearing, shafts, chains));
+    findings.addAll(StageAudit.of(crank, gearing, shafts, chains));
     BigFraction half = BigFraction.of(1, 2);
     for (Shaft shaft : shafts) {
       Gearing.Turning turning = gearing.turns().get(shaft.name());
@@ -140,33 +160,6 @@ public final class Audit {
                 Id.CAMSHAFT_SPEED,
                 Part.shaft(shaft.name()),
                 Map.of("shaft", shaft.name(), "turns", turning.perCrankTurn().toString())));
-      }
-    }
-    return findings;
-  }
-
-  private static List<Finding> unreached(Gearing gearing, List<Shaft> shafts, List<Chain> chains) {
-    List<Finding> findings = new ArrayList<>();
-    List<Chain> idle = chains.stream().filter(c -> !gearing.order().contains(c)).toList();
-    Set<String> carriedByIdle = new HashSet<>();
-    for (Chain chain : idle) {
-      chain.sprockets().stream().skip(1).map(Sprocket::shaft).forEach(carriedByIdle::add);
-    }
-    for (Chain chain : idle) {
-      String driver = chain.driver().shaft();
-      if (carriedByIdle.contains(driver)) {
-        findings.add(
-            new Finding(
-                Id.STAGE_LOOP,
-                Part.route(chain.name(), 0).at("sprocket"),
-                Map.of("chain", chain.name(), "shaft", driver)));
-      }
-    }
-    for (Shaft shaft : shafts) {
-      if (!gearing.turns().containsKey(shaft.name()) && !carriedByIdle.contains(shaft.name())) {
-        findings.add(
-            new Finding(
-                Id.SHAFT_UNREACHED, Part.shaft(shaft.name()), Map.of("shaft", shaft.name())));
       }
     }
     return findings;

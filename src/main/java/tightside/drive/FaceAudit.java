@@ -9,6 +9,7 @@ import tightside.geometry.FaceCurve;
 import tightside.geometry.OrientedCircle;
 import tightside.geometry.Rotation;
 import tightside.geometry.Tangent;
+import tightside.geometry.Tolerance;
 
 /** Whether every sprocket has room, and every face and arm can do its work. */
 final class FaceAudit {
@@ -67,6 +68,10 @@ final class FaceAudit {
     Part part = Part.route(chain.name(), place);
     FaceCurve curve = face.curve();
     Rotation sense = inPlace.senses().get(place);
+    if (middleAstray(curve)) {
+      return List.of(
+          new Finding(Id.FACE_MIDDLE_ASTRAY, part.at("face"), Map.of("face", face.name())));
+    }
     if (againstTravel(inPlace, place, curve)) {
       findings.add(new Finding(Id.FACE_BACKWARDS, part.at("face"), Map.of("face", face.name())));
     } else if (curve.bulge().isPresent() && curve.bulge().get() != sense) {
@@ -92,6 +97,14 @@ final class FaceAudit {
     return findings;
   }
 
+  /**
+   * Whether the middle stands elsewhere than between the ends: it then sees them under a right
+   * angle or less, and the arc would be half a circle or more (Thales).
+   */
+  private static boolean middleAstray(FaceCurve curve) {
+    return curve.middle().vectorTo(curve.start()).dot(curve.middle().vectorTo(curve.end())) >= 0;
+  }
+
   /** Whether the face is listed against the way the chain runs from the sprocket before it. */
   private static boolean againstTravel(ChainInPlace inPlace, int place, FaceCurve curve) {
     Chain chain = inPlace.chain();
@@ -108,7 +121,7 @@ final class FaceAudit {
 
   private static List<Finding> arm(Part part, Arm arm) {
     double most = arm.turningPointMm();
-    if (most <= 1e-9) {
+    if (most <= Tolerance.TOUCH.value() || arm.inLine()) {
       return List.of(new Finding(Id.ARM_CANNOT_MOVE, part, Map.of("arm", arm.name())));
     }
     if (arm.plunger().travelMm() > most) {

@@ -11,7 +11,7 @@ public final class Fitting {
   private static final double CLOSED = 1e-9;
 
   /** Steps in which the travel is searched for the first place where the chain closes. */
-  private static final int STEPS = 16;
+  private static final int STEPS = 8;
 
   private Fitting() {}
 
@@ -60,17 +60,13 @@ public final class Fitting {
     if (loose.slackMm() <= CLOSED * pitchMm) {
       return new ChainFit.Solved(loose.taut(), OptionalDouble.of(0), 0);
     }
-    DoubleUnaryOperator excess = e -> excessPitches(chain, pitchMm, e);
-    OptionalDouble root = firstRoot(excess, travelMm);
-    if (root.isPresent()) {
-      Routing routing = Routing.of(chain, pitchMm, root.getAsDouble());
-      return routing instanceof Routing.Routed routed
-          ? new ChainFit.Solved(routed.path(), root, 0)
-          : (ChainFit) routing;
+    Search search = search(e -> excessPitches(chain, pitchMm, e), travelMm);
+    Routing last = Routing.of(chain, pitchMm, search.extensionMm());
+    if (!(last instanceof Routing.Routed routed)) {
+      return (ChainFit) last;
     }
-    Routing out = Routing.of(chain, pitchMm, travelMm);
-    if (!(out instanceof Routing.Routed routed)) {
-      return (ChainFit) out;
+    if (search.closes()) {
+      return new ChainFit.Solved(routed.path(), OptionalDouble.of(search.extensionMm()), 0);
     }
     double over = chain.chain().links() - routed.path().pitches();
     return new ChainFit.OutOfTravel(routed.path(), travelMm, over * pitchMm);
@@ -84,29 +80,55 @@ public final class Fitting {
   }
 
   /**
-   * The smallest extension at which the excess, negative at 0, reaches zero. The travel is walked
-   * in steps; a hump that rises and falls within two of them is climbed to its top.
+   * Where a search along the travel ends.
+   *
+   * @param extensionMm where the chain closes; or else where the way is barred, or the full travel
    */
-  private static OptionalDouble firstRoot(DoubleUnaryOperator excess, double travelMm) {
+  private record Search(double extensionMm, boolean closes) {}
+
+  /**
+   * The smallest extension at which the excess, negative at 0, reaches zero. The travel is walked
+   * in steps; a hump that rises and falls within two of them is climbed to its top. Where there is
+   * no path the plunger can't pass: the search ends there.
+   */
+  private static Search search(DoubleUnaryOperator excess, double travelMm) {
     double[] at = new double[STEPS + 1];
     double[] value = new double[STEPS + 1];
     for (int i = 0; i <= STEPS; i++) {
       at[i] = travelMm * i / STEPS;
       value[i] = excess.applyAsDouble(at[i]);
       if (Double.isNaN(value[i])) {
-        return OptionalDouble.empty();
+        double edge = edge(excess, at[i - 1], at[i]);
+        return excess.applyAsDouble(edge) >= 0
+            ? new Search(brent(excess, at[i - 1], edge), true)
+            : new Search(at[i], false);
       }
       if (i >= 2 && value[i - 1] > value[i - 2] && value[i - 1] > value[i] && value[i - 1] < 0) {
         double top = top(excess, at[i - 2], at[i]);
         if (excess.applyAsDouble(top) >= 0) {
-          return OptionalDouble.of(brent(excess, at[i - 2], top));
+          return new Search(brent(excess, at[i - 2], top), true);
         }
       }
       if (value[i] >= 0) {
-        return OptionalDouble.of(brent(excess, at[i - 1], at[i]));
+        return new Search(brent(excess, at[i - 1], at[i]), true);
       }
     }
-    return OptionalDouble.empty();
+    return new Search(travelMm, false);
+  }
+
+  /** The last extension that leaves a path, between one that does and one that does not. */
+  private static double edge(DoubleUnaryOperator excess, double from, double to) {
+    double path = from;
+    double none = to;
+    while (none - path > 1e-9) {
+      double middle = (path + none) / 2;
+      if (Double.isNaN(excess.applyAsDouble(middle))) {
+        none = middle;
+      } else {
+        path = middle;
+      }
+    }
+    return path;
   }
 
   private static double brent(DoubleUnaryOperator excess, double from, double to) {

@@ -53,14 +53,12 @@ public record Gearing(
     List<Chain> order = new ArrayList<>();
     Map<String, Rotation> travel = new LinkedHashMap<>();
     List<Dispute> disputes = new ArrayList<>();
-    List<Chain> waiting = new ArrayList<>(chains);
     boolean found = true;
     while (found) {
       found = false;
-      for (Chain chain : List.copyOf(waiting)) {
+      for (Chain chain : chains) {
         Turning driving = turns.get(chain.driver().shaft());
-        if (driving != null) {
-          waiting.remove(chain);
+        if (driving != null && !travel.containsKey(chain.name())) {
           order.add(chain);
           travel.put(chain.name(), follow(chain, driving, turns, disputes));
           found = true;

@@ -20,12 +20,31 @@ public record Limits(double least, double most, String unit) {
   public static final Limits STEP_MM = new Limits(0.05, 50, "mm");
   public static final Limits BEARING_DEGREES = new Limits(-360, 360, "degrees");
   public static final Limits STRETCH_PERCENT = new Limits(0, 10, "percent");
+  public static final Limits BORE_MM = new Limits(5, 1_200, "mm");
+  public static final Limits STROKE_MM = new Limits(5, 4_000, "mm");
+  public static final Limits ROD_MM = new Limits(5, 6_000, "mm");
+  public static final Limits COMPRESSION_RATIO = new Limits(2, 40, "to 1");
+  public static final Limits LIFT_MM = new Limits(0.2, 150, "mm");
+  public static final Limits DURATION_DEGREES = new Limits(30, 600, "crank degrees");
+  public static final Limits CENTRELINE_DEGREES = new Limits(-360, 360, "crank degrees");
+  public static final Limits TILT_DEGREES = new Limits(-60, 60, "degrees");
+  public static final Limits GAP_MM = new Limits(0, 200, "mm");
+  public static final Limits PHASER_TRAVEL_DEGREES = new Limits(0.5, 120, "camshaft degrees");
+  public static final Limits LOCKING_PLAY_DEGREES = new Limits(0, 15, "camshaft degrees");
+
+  public static final Limits SHAFTS = new Limits(1, 40, "shafts");
+  public static final Limits CHAINS = new Limits(1, 12, "chains");
+  public static final Limits ROUTE = new Limits(2, 40, "entries");
+  public static final Limits VALVES = new Limits(1, 64, "valves");
 
   public boolean allow(double value) {
     return value >= least && value <= most;
   }
 
-  void refuseOutside(String what, double value) {
+  /**
+   * @throws IllegalArgumentException for a value outside, or none at all
+   */
+  public void refuseOutside(String what, double value) {
     if (!allow(value)) {
       throw new IllegalArgumentException(
           what + " lies from " + least + " to " + most + " " + unit + ", not " + value);

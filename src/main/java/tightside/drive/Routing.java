@@ -6,7 +6,6 @@ import java.util.Optional;
 import tightside.geometry.OrientedCircle;
 import tightside.geometry.Outline;
 import tightside.geometry.StringPiece;
-import tightside.geometry.Tangent;
 import tightside.geometry.TautString;
 import tightside.geometry.Tolerance;
 
@@ -56,7 +55,7 @@ public sealed interface Routing permits Routing.Routed, ChainFit.SprocketMissed,
       TautString arriving = strands.get((i + places.size() - 1) % places.size());
       TautString leaving = strands.get(i);
       double degrees = arriving.arrival().turnTo(leaving.departure(), circle.sense());
-      if (degrees < Tolerance.TURN.value() || degrees > 180 && !needed(chain, pitchMm, i, places)) {
+      if (degrees < Tolerance.TURN.value() || crossed(circle, degrees, arriving, leaving)) {
         return new ChainFit.SprocketMissed(place);
       }
       if (degrees > mostDegrees) {
@@ -84,25 +83,18 @@ public sealed interface Routing permits Routing.Routed, ChainFit.SprocketMissed,
   }
 
   /**
-   * Whether the string, drawn straight from the sprocket before to the one after, cuts this one.
+   * Whether the string would cross itself to turn so far round a circle: turned by more than half,
+   * the runs that touch it meet again at radius x tan(half of what lacks of a full turn) from where
+   * they touch.
    */
-  private static boolean needed(ChainInPlace chain, double pitchMm, int i, List<Integer> places) {
-    int before = places.get((i + places.size() - 1) % places.size());
-    int after = places.get((i + 1) % places.size());
-    if (before == after) {
-      return true;
+  private static boolean crossed(
+      OrientedCircle circle, double degrees, TautString arriving, TautString leaving) {
+    if (degrees <= 180) {
+      return false;
     }
-    OrientedCircle circle = chain.pitchCircle(places.get(i), pitchMm);
-    Optional<Tangent> past =
-        Tangent.between(chain.pitchCircle(before, pitchMm), chain.pitchCircle(after, pitchMm));
-    return past.isEmpty()
-        || past.get().from().distance(past.get().to()) == 0
-        || circle.sense().sign() * (circle.signedRadiusMm() - offset(circle, past.get())) > 0;
-  }
-
-  /** How far a straight run passes to the left of a circle's centre, mm. */
-  private static double offset(OrientedCircle circle, Tangent run) {
-    return run.heading().direction().signedArea(circle.centre().vectorTo(run.from()));
+    double meetMm = circle.radiusMm() * Math.tan(Math.toRadians((360 - degrees) / 2));
+    StringPiece last = arriving.pieces().get(arriving.pieces().size() - 1);
+    return Math.min(last.lengthMm(), leaving.pieces().get(0).lengthMm()) > meetMm;
   }
 
   /**

@@ -44,6 +44,30 @@ public final class Sentences {
             Numbers.count(strand.between(), "plain link"));
   }
 
+  /**
+   * What a person would count now, against what belongs there.
+   *
+   * @param right the same strand with everything on its tooth
+   */
+  public static String countNow(Strand now, Strand right) {
+    long over = now.links() - right.links();
+    String judged =
+        over == 0
+            ? "as it should be."
+            : "%s too %s; %d belong there."
+                .formatted(
+                    Numbers.count(Math.abs(over), "link"),
+                    over > 0 ? "many" : "few",
+                    right.links());
+    return "From the %s mark to the %s mark there are now %s, %s between the two painted ones: %s"
+        .formatted(
+            now.from(),
+            now.to(),
+            Numbers.count(now.links(), "link"),
+            Numbers.count(now.between(), "plain link"),
+            judged);
+  }
+
   /** Which side it is, and what it takes to see it. */
   public static String side(Strand strand) {
     return (strand.taut() ? "tight" : "slack side") + ", " + seen(strand.seen());
@@ -74,9 +98,9 @@ public final class Sentences {
     String steps =
         reading.steps().isPresent() ? ", on ratchet step " + reading.steps().getAsLong() : "";
     String out =
-        "Tensioner %s: plunger %s out of %s%s"
+        "%s: plunger %s out of %s%s"
             .formatted(
-                reading.name(),
+                name(reading),
                 Numbers.mm(reading.extensionMm()),
                 Numbers.mm(reading.travelMm()),
                 steps);
@@ -93,6 +117,11 @@ public final class Sentences {
         + " of chain is left slack; "
         + runsOut
         + ".";
+  }
+
+  private static String name(TensionerReading reading) {
+    String name = reading.name();
+    return name.equals("tensioner") ? "Tensioner" : "Tensioner " + name;
   }
 
   /** The slack of a chain that nothing keeps tight. */

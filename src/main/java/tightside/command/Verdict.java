@@ -1,0 +1,20 @@
+package tightside.command;
+
+import tightside.drive.ChainFit;
+import tightside.timing.ChainSolution;
+import tightside.timing.Solution;
+
+/** Whether an answer says that something is wrong with the drive. */
+final class Verdict {
+
+  private Verdict() {}
+
+  static int of(Solution solution) {
+    boolean wrong = solution.chains().stream().anyMatch(c -> !c.countsTrusted() || outOfTravel(c));
+    return wrong ? Answer.DRIVE_WRONG : Answer.ANSWERED;
+  }
+
+  private static boolean outOfTravel(ChainSolution chain) {
+    return chain.fit() instanceof ChainFit.OutOfTravel;
+  }
+}

@@ -1,0 +1,107 @@
+package tightside.files;
+
+import java.util.Optional;
+import tightside.drive.Chain;
+import tightside.drive.RouteEntry;
+import tightside.drive.Shaft;
+import tightside.engine.Engine;
+import tightside.engine.Phaser;
+import tightside.engine.Valve;
+import tightside.job.Job;
+
+/**
+ * Writes models in format 1: what is read back is equal to what was written. Numbers are exact,
+ * what goes without saying is left out.
+ */
+public final class ModelWriter {
+
+  private final StringBuilder text = new StringBuilder();
+
+  private ModelWriter() {}
+
+  /** The YAML text of a model. */
+  public static String write(Model model) {
+    ModelWriter writer = new ModelWriter();
+    writer.drive(model);
+    model.engine().ifPresent(writer::engine);
+    model.job().ifPresent(writer::job);
+    return writer.text.toString();
+  }
+
+  private void drive(Model model) {
+    line("tightside: 1");
+    line("name: " + YamlText.line(model.drive().name()));
+    if (!model.drive().about().isEmpty()) {
+      line("about: " + YamlText.line(model.drive().about()));
+    }
+    line("rotation: " + Terms.of(model.drive().rotation()));
+    line("shafts:");
+    for (Shaft shaft : model.drive().shafts()) {
+      shaft(shaft, Optional.ofNullable(model.phasers().get(shaft.name())));
+    }
+    line("chains:");
+    model.drive().chains().forEach(this::chain);
+  }
+
+  private void shaft(Shaft shaft, Optional<Phaser> phaser) {
+    Braces braces =
+        new Braces().with("role", Terms.of(shaft.role())).with("at", Braces.point(shaft.at()));
+    phaser.ifPresent(
+        p ->
+            braces.with(
+                "phaser",
+                new Braces()
+                    .with("travel", p.travelDegrees())
+                    .with("rest", Terms.of(p.rest()))
+                    .toString()));
+    line("  " + YamlText.text(shaft.name()) + ": " + braces);
+  }
+
+  private void chain(Chain chain) {
+    line("  " + YamlText.text(chain.name()) + ":");
+    line("    kind: " + Terms.of(chain.kind()));
+    line("    pitch: " + YamlText.number(chain.pitchMm()));
+    line("    links: " + chain.links());
+    line("    plate-height: " + YamlText.number(chain.plateHeightMm()));
+    line("    roller-diameter: " + YamlText.number(chain.rollerDiameterMm()));
+    line("    route:");
+    for (RouteEntry entry : chain.route()) {
+      line("      - " + RouteWriter.entry(entry));
+    }
+  }
+
+  private void engine(Engine engine) {
+    line("engine:");
+    line("  bore: " + YamlText.number(engine.boreMm()));
+    line("  stroke: " + YamlText.number(engine.strokeMm()));
+    line("  rod: " + YamlText.number(engine.rodMm()));
+    line("  compression-ratio: " + YamlText.number(engine.compressionRatio()));
+    line("  valves:");
+    engine.valves().forEach(this::valve);
+  }
+
+  private void valve(Valve valve) {
+    Braces braces =
+        new Braces()
+            .with("shaft", YamlText.text(valve.shaft()))
+            .with("lift", valve.liftMm())
+            .with("duration", valve.durationDegrees())
+            .with("centreline", valve.centrelineDegrees())
+            .with("law", Terms.of(valve.law()))
+            .with("tilt", valve.tiltDegrees())
+            .with("gap", valve.gapMm());
+    line("    - " + braces);
+  }
+
+  private void job(Job job) {
+    boolean says = job.lockingToolPlayDegrees().isPresent() || job.note().isPresent();
+    line(says ? "job:" : "job: {}");
+    job.lockingToolPlayDegrees()
+        .ifPresent(play -> line("  locking-tool-play: " + YamlText.number(play)));
+    job.note().ifPresent(note -> line("  note: " + YamlText.line(note)));
+  }
+
+  private void line(String line) {
+    text.append(line).append('\n');
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Tests against published values, in the tables of {@code validation/published}. No expected value
+ * here follows the code.
+ */
+package tightside.validation.published;
