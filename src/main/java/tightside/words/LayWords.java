@@ -1,0 +1,96 @@
+package tightside.words;
+
+import java.util.stream.Collectors;
+import tightside.readings.Check;
+import tightside.readings.Compression;
+import tightside.readings.CountStrand;
+import tightside.readings.DowelMeets;
+import tightside.readings.LayRow;
+import tightside.readings.LockingToolGoesIn;
+import tightside.readings.Moment;
+import tightside.readings.PlungerStands;
+import tightside.readings.SagByThumb;
+import tightside.readings.Telling;
+import tightside.readings.TwoTurnsAgain;
+import tightside.timing.HoldBack;
+import tightside.timing.Lag;
+import tightside.timing.Reseating;
+
+/** A row of the table of wrong lays, in words. */
+public final class LayWords {
+
+  private LayWords() {}
+
+  /** The lay as it comes about with the driving sprocket staying on its chain. */
+  public static String name(HoldBack hold, LayRow row) {
+    Reseating simplest = row.lay().lay();
+    Reseating staying = row.withDriverStaying().lay();
+    String name = HoldBackWords.lay(hold, staying);
+    return staying.equals(simplest)
+        ? name
+        : name + " (the same links as " + HoldBackWords.lay(hold, simplest) + ")";
+  }
+
+  /** Why the row stands where it does. */
+  public static String reason(LayRow row) {
+    return switch (row.reason()) {
+      case NOTHING_SHOWS_IT -> "possible while locked, and no check at hand ever shows it";
+      case SHOWS_ONLY_ONCE_TURNED -> "possible while locked, and hidden until the engine is turned";
+      case SHOWS_WHILE_LOCKED -> "possible while locked, but it shows before anything turns";
+      case TURN_LOOKS_LIKE_SLACK ->
+          "takes a turn of a shaft, by no more than slack and play excuse";
+      case TURN_IS_TOO_LARGE -> "takes a turn of a shaft larger than the right tooth ever asks for";
+      case NO_TURN_IS_ENOUGH -> "no turn of these shafts makes it fit";
+    };
+  }
+
+  /** What it does once the engine is turned. */
+  public static String consequence(LayRow row) {
+    return row.off().isEmpty()
+        ? "no shaft stands off"
+        : row.off().stream()
+            .map(
+                t ->
+                    t.shaft()
+                        + " "
+                        + Numbers.fixed(Math.abs(t.crankDegrees()), 1)
+                        + " crank degrees "
+                        + (t.lag() == Lag.ADVANCED ? "advanced" : "retarded"))
+            .collect(Collectors.joining(", "));
+  }
+
+  /** The check that would show it soonest. */
+  public static String soonest(LayRow row) {
+    return row.soonest()
+        .map(LayWords::telling)
+        .orElse("nothing that can be done with this access shows it");
+  }
+
+  private static String telling(Telling telling) {
+    return "%s %s (about %d min)"
+        .formatted(
+            check(telling.check()),
+            telling.moment() == Moment.BEFORE_TURNING ? "before turning" : "after turning",
+            telling.minutes());
+  }
+
+  /** A check as it is asked for. */
+  public static String check(Check check) {
+    if (check instanceof CountStrand count) {
+      return "count the links from " + count.from() + " to " + count.to();
+    } else if (check instanceof PlungerStands) {
+      return "look how far the plunger stands out";
+    } else if (check instanceof LockingToolGoesIn tool) {
+      return "put the locking tool into " + tool.shaft();
+    } else if (check instanceof SagByThumb sag) {
+      return "press the run from " + sag.from() + " to " + sag.to() + " with a thumb";
+    } else if (check instanceof DowelMeets dowel) {
+      return "see how far " + dowel.shaft() + " must turn to meet its dowel";
+    } else if (check instanceof TwoTurnsAgain) {
+      return "turn the engine twice by hand and look at the marks again";
+    } else if (check instanceof Compression) {
+      return "measure compression";
+    }
+    throw new IllegalArgumentException("no words for " + check);
+  }
+}
