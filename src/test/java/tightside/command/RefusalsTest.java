@@ -102,7 +102,8 @@ class RefusalsTest {
       assertThat(run.out()).startsWith("Usage: tightside");
       assertThat(run.err()).isEmpty();
     }
-    assertThat(Run.of("--help").out()).contains("counts", "reseat", "stretch", "check", "picture");
+    assertThat(Run.of("--help").out())
+        .contains("counts", "reseat", "stretch", "hold-back", "check", "picture");
     assertThat(Run.of("--version").out()).startsWith("tightside ");
   }
 
