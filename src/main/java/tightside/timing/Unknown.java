@@ -24,6 +24,8 @@ public record Unknown(Kind kind, String chain, List<String> shafts) {
     TURNED_BACK,
     /** The plunger is held: the chain is not taut all round, and no angle is held by it. */
     PLUNGER_HELD,
+    /** The chain finds no way round: it says nothing of the shafts that it drives. */
+    NO_WAY_ROUND,
     /** The chain's own driving shaft can't be timed, so neither can what it drives. */
     DRIVER_UNTIMED
   }

@@ -107,7 +107,7 @@ public final class Sentences {
     String runsOut =
         runsOutPercent.isPresent()
             ? "its travel runs out at " + Numbers.percent(runsOutPercent.getAsDouble()) + " stretch"
-            : "its travel takes all the stretch that can be entered";
+            : "no stretch that can be entered uses its travel up";
     if (reading.taut()) {
       return out + "; it keeps the chain tight, and " + runsOut + ".";
     }
@@ -129,6 +129,11 @@ public final class Sentences {
     return "No tensioner: "
         + Numbers.mm(slackMm)
         + " of chain is free slack, on the strand that leaves the driving sprocket.";
+  }
+
+  /** A chain that has no path, so nothing to count. */
+  public static String noWayRound() {
+    return "As it is it finds NO WAY ROUND: there is nothing to count.";
   }
 
   /** When the paint meets the marks again. */

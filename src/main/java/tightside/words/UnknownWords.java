@@ -29,6 +29,9 @@ public final class UnknownWords {
       case PLUNGER_HELD ->
           "The plunger of chain %s is held back: the chain is not tight all round, and angles hold only where a run is pulled."
               .formatted(chain);
+      case NO_WAY_ROUND ->
+          "Chain %s finds no way round: before its slack is taken up, the tensioner runs into what stands beside it or the chain leaves a sprocket; nothing is known of the shafts that it drives."
+              .formatted(chain);
       case DRIVER_UNTIMED ->
           "%s, which drives chain %s, can't be timed, so neither can what that chain drives."
               .formatted(first, chain);
