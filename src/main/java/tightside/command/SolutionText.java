@@ -25,7 +25,10 @@ final class SolutionText {
   }
 
   List<String> title() {
-    return List.of(solution.drive().name(), solution.drive().about(), "");
+    List<String> lines = new ArrayList<>(List.of(solution.drive().name()));
+    solution.drive().about().strip().lines().forEach(lines::add);
+    lines.add("");
+    return lines;
   }
 
   /** Where every shaft stands. */

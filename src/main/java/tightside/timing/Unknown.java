@@ -16,7 +16,7 @@ public record Unknown(Kind kind, String chain, List<String> shafts) {
     STRAND_NEVER_SEEN,
     /** Nobody can see the mark. */
     MARK_NEVER_SEEN,
-    /** The sprocket bears no mark: nothing is said about its timing. */
+    /** The sprocket bears no mark: no count starts or ends there. */
     MARK_MISSING,
     /** The sprocket is held by clamp alone: the lay of the links fixes no angle. */
     FRICTION_JOINT,

@@ -84,7 +84,8 @@ public final class Sentences {
 
   /** A taut strand whose pitches are too far from a whole number. */
   public static String notTrusted(Strand strand) {
-    return "Do not trust this count: the tight run from %s to %s measures %s pitches, %s away from a"
+    return "Do not trust this count, nor the count of the slack side, which it leaves:"
+        + " the tight run from %s to %s measures %s pitches, %s away from a"
             .formatted(
                 strand.from(),
                 strand.to(),

@@ -18,7 +18,7 @@ public final class UnknownWords {
           "Nobody can see the mark of %s on chain %s, so no count can start or end there."
               .formatted(first, chain);
       case MARK_MISSING ->
-          "The sprocket of %s on chain %s bears no mark: nothing is said about its timing."
+          "The sprocket of %s on chain %s bears no mark: no count starts or ends there, and none proves where that shaft stands."
               .formatted(first, chain);
       case FRICTION_JOINT ->
           "The sprocket of %s on chain %s is held by its bolt's clamp alone: the lay of the links fixes no angle there, the angle at tightening does."
