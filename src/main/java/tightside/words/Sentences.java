@@ -1,6 +1,7 @@
 package tightside.words;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
@@ -24,7 +25,7 @@ public final class Sentences {
     return "Chain %s: %s chain, pitch %s, %s, running %s as seen from the front"
         .formatted(
             chain.name(),
-            chain.kind().name().toLowerCase(java.util.Locale.ROOT),
+            chain.kind().name().toLowerCase(Locale.ROOT),
             Numbers.sizeMm(chain.pitchMm()),
             Numbers.count(chain.links(), "link"),
             rotation(solution.travel()));
