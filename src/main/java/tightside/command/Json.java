@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonWriteFeature;
@@ -37,8 +38,7 @@ final class Json {
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .disable(JsonWriteFeature.ESCAPE_FORWARD_SLASHES)
             .build();
-    try (JsonGenerator json =
-        factory.createGenerator(tools.jackson.core.ObjectWriteContext.empty(), text)) {
+    try (JsonGenerator json = factory.createGenerator(ObjectWriteContext.empty(), text)) {
       write(json, value);
     }
     return text.toString();

@@ -24,7 +24,7 @@ final class SolutionJson {
         "chain", chain.chain().name(),
         "links", chain.chain().links(),
         "tensioner", chain.tensioner().map(SolutionJson::tensioner).orElse(null),
-        "strands", chain.strands().stream().map(SolutionJson::strand).toList(),
+        "strands", chain.strands().stream().map(s -> strand(chain, s)).toList(),
         "realign", Json.object("crankTurns", chain.realignCrankTurns()));
   }
 
@@ -38,7 +38,7 @@ final class SolutionJson {
         "slackLeft", reading.slackLeftMm());
   }
 
-  private static Map<String, Object> strand(Strand strand) {
+  private static Map<String, Object> strand(ChainSolution chain, Strand strand) {
     return Json.object(
         "from", strand.from(),
         "to", strand.to(),
@@ -47,7 +47,7 @@ final class SolutionJson {
         "between", strand.between(),
         "misfit", strand.misfit().isPresent() ? strand.misfit().getAsDouble() : null,
         "taut", strand.taut(),
-        "trusted", strand.trusted(),
+        "trusted", strand.taut() ? strand.trusted() : chain.countsTrusted(),
         "seen", word(strand.seen()));
   }
 

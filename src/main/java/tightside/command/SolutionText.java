@@ -25,7 +25,10 @@ final class SolutionText {
   }
 
   List<String> title() {
-    return List.of(solution.drive().name(), solution.drive().about(), "");
+    List<String> lines = new ArrayList<>(List.of(solution.drive().name()));
+    solution.drive().about().strip().lines().forEach(lines::add);
+    lines.add("");
+    return lines;
   }
 
   /** Where every shaft stands. */
@@ -54,20 +57,28 @@ final class SolutionText {
     List<String> lines = new ArrayList<>();
     for (ChainSolution chain : solution.chains()) {
       lines.add(Sentences.chain(chain));
-      for (int i = 0; i < chain.strands().size(); i++) {
-        Strand strand = chain.strands().get(i);
-        lines.add("  " + counted.of(chain, i));
-        lines.add("      (" + Sentences.side(strand) + ")");
-        if (!strand.trusted()) {
-          lines.add("      " + Sentences.notTrusted(strand));
-        }
+      if (chain.fit().path().isEmpty()) {
+        lines.add("  " + Sentences.noWayRound());
+      } else {
+        addPath(lines, chain, counted);
       }
-      lines.add("  Together " + Numbers.count(sum(chain), "link") + ": the whole chain.");
-      lines.add("  " + tension(chain));
       lines.add("  " + Sentences.realign(chain));
       lines.add("");
     }
     return lines;
+  }
+
+  private void addPath(List<String> lines, ChainSolution chain, CountWords counted) {
+    for (int i = 0; i < chain.strands().size(); i++) {
+      Strand strand = chain.strands().get(i);
+      lines.add("  " + counted.of(chain, i));
+      lines.add("      (" + Sentences.side(strand) + ")");
+      if (!strand.trusted()) {
+        lines.add("      " + Sentences.notTrusted(strand));
+      }
+    }
+    lines.add("  Together " + Numbers.count(sum(chain), "link") + ": the whole chain.");
+    lines.add("  " + tension(chain));
   }
 
   /** How the count of a chain's strand is said. */

@@ -10,11 +10,12 @@ final class Verdict {
   private Verdict() {}
 
   static int of(Solution solution) {
-    boolean wrong = solution.chains().stream().anyMatch(c -> !c.countsTrusted() || outOfTravel(c));
+    boolean wrong = solution.chains().stream().anyMatch(c -> !c.countsTrusted() || astray(c));
     return wrong ? Answer.DRIVE_WRONG : Answer.ANSWERED;
   }
 
-  private static boolean outOfTravel(ChainSolution chain) {
-    return chain.fit() instanceof ChainFit.OutOfTravel;
+  /** Out of travel, or worn so far that it finds no way round. */
+  private static boolean astray(ChainSolution chain) {
+    return !(chain.fit() instanceof ChainFit.Solved);
   }
 }

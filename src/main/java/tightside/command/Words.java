@@ -111,6 +111,9 @@ final class Words {
           throw new Refusal(
               "the drive has no chain \"%s\"; its chains are %s".formatted(chain, chains(drive)));
         }
+        if (changed.stretchPercent().containsKey(chain)) {
+          throw new Refusal(chain + " is stretched twice; name it once, with the whole stretch");
+        }
         changed = changed.stretched(chain, percent);
       }
     }

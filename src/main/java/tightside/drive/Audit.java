@@ -17,7 +17,8 @@ public final class Audit {
   private Audit() {}
 
   /**
-   * All that is wrong with the way the parts hang together; empty if they make a drive.
+   * All that is wrong with the way the parts hang together; they make a drive if none of it is an
+   * error.
    *
    * <p>Later questions are asked only where the earlier ones leave them a meaning.
    */
@@ -30,7 +31,7 @@ public final class Audit {
     if (findings.isEmpty()) {
       findings.addAll(gearing(rotation, shafts, chains));
     }
-    if (findings.stream().noneMatch(f -> f.id() != Id.CAMSHAFT_SPEED)) {
+    if (findings.stream().noneMatch(Finding::error)) {
       findings.addAll(FaceAudit.of(rotation, shafts, chains));
     }
     return findings;

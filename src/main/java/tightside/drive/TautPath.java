@@ -1,7 +1,6 @@
 package tightside.drive;
 
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.geometry.Bearing;
 import tightside.geometry.StringPiece;
@@ -107,18 +106,18 @@ public record TautPath(double pitchMm, List<Leg> legs) {
     double rest = pitches - total * Math.floor(pitches / total);
     for (Leg leg : legs) {
       if (rest <= leg.pitches()) {
-        return along(leg.piece(), leg.pitches() == 0 ? 0 : rest / leg.pitches()).orElseThrow();
+        return along(leg.piece(), leg.pitches() == 0 ? 0 : rest / leg.pitches());
       }
       rest -= leg.pitches();
     }
     return legs.get(0).piece().start();
   }
 
-  private static Optional<Vector2D> along(StringPiece piece, double fraction) {
+  private static Vector2D along(StringPiece piece, double fraction) {
     if (piece instanceof StringPiece.Turn turn) {
       Bearing heading = turn.in().plus(fraction * turn.degrees(), turn.circle().sense());
-      return Optional.of(turn.circle().touchAt(heading));
+      return turn.circle().touchAt(heading);
     }
-    return Optional.of(piece.start().lerp(piece.end(), fraction));
+    return piece.start().lerp(piece.end(), fraction);
   }
 }

@@ -31,9 +31,9 @@ public record FaceCurve(Vector2D start, Vector2D middle, Vector2D end) {
     return chord.signedArea(start.vectorTo(middle)) / chord.norm();
   }
 
-  /** Whether the middle lies within 0.01 mm of the chord. */
+  /** Whether the middle lies within 0.01 mm of the chord, but for the rounding of a motion. */
   public boolean straight() {
-    return Math.abs(bulgeMm()) <= Tolerance.STRAIGHT_FACE.value();
+    return Math.abs(bulgeMm()) <= Tolerance.STRAIGHT_FACE.value() + Tolerance.TOUCH.value();
   }
 
   /**

@@ -36,6 +36,9 @@ final class Ignorance {
       if (state.arrived() == State.Arrived.BACKWARD) {
         unknowns.add(new Unknown(Kind.TURNED_BACK, chain.name(), List.of()));
       }
+      if (solution.fit().path().isEmpty()) {
+        unknowns.add(new Unknown(Kind.NO_WAY_ROUND, chain.name(), List.of()));
+      }
       if (!errors.containsKey(chain.driver().shaft())) {
         unknowns.add(
             new Unknown(Kind.DRIVER_UNTIMED, chain.name(), List.of(chain.driver().shaft())));

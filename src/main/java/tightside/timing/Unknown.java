@@ -16,7 +16,7 @@ public record Unknown(Kind kind, String chain, List<String> shafts) {
     STRAND_NEVER_SEEN,
     /** Nobody can see the mark. */
     MARK_NEVER_SEEN,
-    /** The sprocket bears no mark: nothing is said about its timing. */
+    /** The sprocket bears no mark: no count starts or ends there. */
     MARK_MISSING,
     /** The sprocket is held by clamp alone: the lay of the links fixes no angle. */
     FRICTION_JOINT,
@@ -24,6 +24,8 @@ public record Unknown(Kind kind, String chain, List<String> shafts) {
     TURNED_BACK,
     /** The plunger is held: the chain is not taut all round, and no angle is held by it. */
     PLUNGER_HELD,
+    /** The chain finds no way round: it says nothing of the shafts that it drives. */
+    NO_WAY_ROUND,
     /** The chain's own driving shaft can't be timed, so neither can what it drives. */
     DRIVER_UNTIMED
   }

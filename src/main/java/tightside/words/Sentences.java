@@ -1,6 +1,7 @@
 package tightside.words;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
@@ -24,7 +25,7 @@ public final class Sentences {
     return "Chain %s: %s chain, pitch %s, %s, running %s as seen from the front"
         .formatted(
             chain.name(),
-            chain.kind().name().toLowerCase(java.util.Locale.ROOT),
+            chain.kind().name().toLowerCase(Locale.ROOT),
             Numbers.sizeMm(chain.pitchMm()),
             Numbers.count(chain.links(), "link"),
             rotation(solution.travel()));
@@ -84,7 +85,8 @@ public final class Sentences {
 
   /** A taut strand whose pitches are too far from a whole number. */
   public static String notTrusted(Strand strand) {
-    return "Do not trust this count: the tight run from %s to %s measures %s pitches, %s away from a"
+    return "Do not trust this count, nor the count of the slack side, which it leaves:"
+        + " the tight run from %s to %s measures %s pitches, %s away from a"
             .formatted(
                 strand.from(),
                 strand.to(),
@@ -109,7 +111,7 @@ public final class Sentences {
             ? (reading.taut() ? "its travel runs out at " : "its travel ran out at ")
                 + Numbers.percent(runsOutPercent.getAsDouble())
                 + " stretch"
-            : "its travel takes all the stretch that can be entered";
+            : "no stretch that can be entered uses its travel up";
     if (reading.taut()) {
       return out + "; it keeps the chain tight, and " + runsOut + ".";
     }
@@ -131,6 +133,11 @@ public final class Sentences {
     return "No tensioner: "
         + Numbers.mm(slackMm)
         + " of chain is free slack, on the strand that leaves the driving sprocket.";
+  }
+
+  /** A chain that has no path, so nothing to count. */
+  public static String noWayRound() {
+    return "As it is it finds NO WAY ROUND: there is nothing to count.";
   }
 
   /** When the paint meets the marks again. */

@@ -18,7 +18,7 @@ public final class UnknownWords {
           "Nobody can see the mark of %s on chain %s, so no count can start or end there."
               .formatted(first, chain);
       case MARK_MISSING ->
-          "The sprocket of %s on chain %s bears no mark: nothing is said about its timing."
+          "The sprocket of %s on chain %s bears no mark: no count starts or ends there, and none proves where that shaft stands."
               .formatted(first, chain);
       case FRICTION_JOINT ->
           "The sprocket of %s on chain %s is held by its bolt's clamp alone: the lay of the links fixes no angle there, the angle at tightening does."
@@ -28,6 +28,9 @@ public final class UnknownWords {
               .formatted(chain);
       case PLUNGER_HELD ->
           "The plunger of chain %s is held back: the chain is not tight all round, and angles hold only where a run is pulled."
+              .formatted(chain);
+      case NO_WAY_ROUND ->
+          "Chain %s finds no way round: before its slack is taken up, the tensioner runs into what stands beside it or the chain leaves a sprocket; nothing is known of the shafts that it drives."
               .formatted(chain);
       case DRIVER_UNTIMED ->
           "%s, which drives chain %s, can't be timed, so neither can what that chain drives."

@@ -31,6 +31,7 @@ class RefusalsTest {
         "stretch models/two-cams-arm.yaml NaN         | from 0 to 10",
         "stretch models/two-cams-arm.yaml side=0.2    | its chains are main",
         "stretch models/two-cams-arm.yaml 0.2 0.3     | CHAIN=PERCENT for each",
+        "stretch models/two-cams-arm.yaml main=0.2 main=0.3 | stretched twice",
         "stretch models/two-cams-arm.yaml             | PERCENT",
         "counts                                       | FILE",
         "count models/two-cams-arm.yaml               | counts",
