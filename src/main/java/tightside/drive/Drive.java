@@ -17,19 +17,16 @@ public record Drive(
     String name, String about, Rotation rotation, List<Shaft> shafts, List<Chain> chains) {
 
   /**
-   * @throws IllegalArgumentException with the first error, if the parts do not make a drive; {@link
-   *     Audit#of} gives all of them
+   * @throws IllegalArgumentException with the first finding, if the parts do not make a drive;
+   *     {@link Audit#of} gives all of them
    */
   public Drive {
     shafts = List.copyOf(shafts);
     chains = List.copyOf(chains);
-    Audit.of(rotation, shafts, chains).stream()
-        .filter(Finding::error)
-        .findFirst()
-        .ifPresent(
-            error -> {
-              throw new IllegalArgumentException(error.toString());
-            });
+    List<Finding> findings = Audit.of(rotation, shafts, chains);
+    if (!findings.isEmpty()) {
+      throw new IllegalArgumentException(findings.get(0).toString());
+    }
   }
 
   public Shaft crankshaft() {

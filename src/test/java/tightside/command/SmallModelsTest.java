@@ -44,17 +44,6 @@ class SmallModelsTest {
         .doesNotContain("nothing is said about its timing");
   }
 
-  /**
-   * In a two-stroke engine the camshaft keeps the crankshaft's pace (common practice, no source).
-   */
-  @Test
-  void aCamshaftOfAnotherSpeedIsPointedOutAndAnsweredStill() throws IOException {
-    Run run = counts("sprocket: exhaust, teeth: 36", "sprocket: exhaust, teeth: 37");
-    assertThat(run.err()).contains("exhaust\" turns 18 / 37 times", "not 1 / 2");
-    assertThat(run.code()).isNotEqualTo(2);
-    assertThat(run.out()).contains("Together 118 links");
-  }
-
   @Test
   void theSlackSideIsNoMoreToBeTrustedThanTheCountsThatLeaveIt() throws IOException {
     Run run = counts("mark: 343.49", "mark: 347");
