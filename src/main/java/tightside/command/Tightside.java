@@ -65,7 +65,8 @@ final class Tightside implements Callable<Integer> {
             err.println(command.getCommandSpec().qualifiedName() + ": " + problem.getMessage());
             return Answer.INPUT_UNUSABLE;
           }
-          throw problem;
+          err.println("tightside: a fault of the program itself, please report it: " + problem);
+          return Answer.INPUT_UNUSABLE;
         });
     return line.execute(verb ? Arrays.copyOfRange(words, 1, words.length) : words);
   }
