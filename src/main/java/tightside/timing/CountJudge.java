@@ -100,7 +100,7 @@ public final class CountJudge {
   }
 
   private static boolean tooFar(Lay lay) {
-    return lay.mostTeeth() > CountedLoop.MOST_TEETH;
+    return lay.mostTeeth() > Lay.MOST_TEETH;
   }
 
   private Unproved unproved(Map<Integer, Long> counted) {

@@ -21,9 +21,6 @@ import java.util.stream.LongStream;
  */
 record CountedLoop(int size, Map<Integer, Long> gained) {
 
-  /** No sprocket is put back further off than this. Common practice, no source. */
-  static final int MOST_TEETH = 3;
-
   CountedLoop {
     gained = Map.copyOf(gained);
     if (gained.size() == size && sum(gained) != 0) {
@@ -45,7 +42,7 @@ record CountedLoop(int size, Map<Integer, Long> gained) {
 
     /**
      * The ways to say how far these sit off that move the fewest, and of those by the fewest teeth.
-     * Without more than {@link #MOST_TEETH} on any where that can be.
+     * Without more than {@link Lay#MOST_TEETH} on any where that can be.
      */
     List<List<Long>> simplest() {
       Comparator<List<Long>> simplicity =
@@ -58,8 +55,8 @@ record CountedLoop(int size, Map<Integer, Long> gained) {
     private LongStream shifts() {
       long least = teeth.stream().mapToLong(Long::longValue).min().orElseThrow();
       long most = teeth.stream().mapToLong(Long::longValue).max().orElseThrow();
-      return most - least <= 2 * MOST_TEETH
-          ? LongStream.rangeClosed(most - MOST_TEETH, least + MOST_TEETH)
+      return most - least <= 2 * Lay.MOST_TEETH
+          ? LongStream.rangeClosed(most - Lay.MOST_TEETH, least + Lay.MOST_TEETH)
           : teeth.stream().mapToLong(Long::longValue).distinct();
     }
 

@@ -11,6 +11,9 @@ import java.util.List;
  */
 public record Lay(List<Moved> moved, List<ShaftTiming> off) {
 
+  /** No sprocket is put back further off than this, in teeth. Common practice, no source. */
+  public static final int MOST_TEETH = 3;
+
   /**
    * A sprocket off its place.
    *
