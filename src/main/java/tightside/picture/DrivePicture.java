@@ -1,0 +1,132 @@
+package tightside.picture;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import tightside.drive.Chain;
+import tightside.drive.Gearing;
+import tightside.drive.Shaft;
+import tightside.timing.ChainSolution;
+import tightside.timing.Solution;
+
+/**
+ * The picture of a drive in a state: every link, every tooth, marks and paint where they stand.
+ *
+ * <p>Where no chain could be laid, its sprockets and faces are drawn and the picture says why.
+ */
+public final class DrivePicture {
+
+  private final Solution solution;
+  private final PictureOptions options;
+  private final Gearing gearing;
+  private final Draft draft = new Draft();
+  private final List<ChainView> views;
+
+  private DrivePicture(Solution solution, PictureOptions options) {
+    this.solution = solution;
+    this.options = options;
+    gearing = solution.drive().gearing();
+    views = views();
+  }
+
+  public static Picture of(Solution solution, PictureOptions options) {
+    return new DrivePicture(solution, options).picture();
+  }
+
+  private Picture picture() {
+    views.forEach(this::draw);
+    Bounds drive = draft.bounds();
+    double size = Math.max(drive.width(), drive.height());
+    double em = size / 66;
+    if (options.labels()) {
+      labels(em);
+    }
+    if (options.legend()) {
+      Legend.draw(draft, 0.88 * em);
+    }
+    double finest = views.stream().mapToDouble(ChainView::pitchMm).min().orElseThrow() / 26;
+    return new Picture(
+        draft.shapes(),
+        draft.bounds().grown(1.5 * em),
+        Math.min(finest, size / 1300),
+        solution.drive().name(),
+        PictureWords.description(solution));
+  }
+
+  /** The chains from the back to the front. */
+  private List<ChainView> views() {
+    List<ChainSolution> order = new ArrayList<>(solution.chains());
+    order.sort(Comparator.comparingDouble(this::depth));
+    List<ChainView> ordered = new ArrayList<>();
+    for (int i = 0; i < order.size(); i++) {
+      Chain chain = order.get(i).chain();
+      boolean behind =
+          order.subList(i + 1, order.size()).stream().anyMatch(o -> meet(chain, o.chain()));
+      Plane plane = behind ? Plane.BACK : Plane.FRONT;
+      ordered.add(ChainView.of(solution, gearing, order.get(i), plane));
+    }
+    return ordered;
+  }
+
+  /**
+   * How far in front a chain is drawn. Two chains on one shaft are both to be seen where the
+   * smaller sprocket lies in front of the larger.
+   */
+  private double depth(ChainSolution solved) {
+    Chain chain = solved.chain();
+    if (options.front().filter(chain.name()::equals).isPresent()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return -radius(chain, chain.driver().shaft());
+  }
+
+  /** Whether two chains have a shaft in common: then they lie in different planes. */
+  private static boolean meet(Chain one, Chain other) {
+    return one.sprockets().stream().anyMatch(s -> other.sprocketOn(s.shaft()).isPresent());
+  }
+
+  private static double radius(Chain chain, String shaft) {
+    return chain.sprocketOn(shaft).orElseThrow().teeth() * chain.pitchMm();
+  }
+
+  private void draw(ChainView view) {
+    FaceDrawing.draw(draft, view);
+    List<Integer> places = view.chain().sprocketPlaces();
+    places.forEach(place -> SprocketDrawing.draw(draft, view, place));
+    view.lay()
+        .ifPresentOrElse(lay -> ChainDrawing.draw(draft, view, lay), () -> pathWithoutChain(view));
+    places.forEach(place -> MarkDrawing.draw(draft, view, place));
+    places.forEach(place -> TurningArrow.draw(draft, view, place));
+    view.path().ifPresent(path -> keepClear(view, new PathWalk(path)));
+  }
+
+  private void pathWithoutChain(ChainView view) {
+    view.path()
+        .ifPresent(path -> draft.open(view.tag(Ink.NO_CHAIN), StrandLines.curves(path.legs())));
+  }
+
+  private void keepClear(ChainView view, PathWalk walk) {
+    double step = Math.max(0.5, view.plateMm() / view.pitchMm());
+    for (double at = 0; at < walk.pitches(); at += step) {
+      draft.keepClear(walk.pointAt(at), 0.75 * view.plateMm());
+    }
+  }
+
+  private void labels(double em) {
+    LabelPlacer placer = new LabelPlacer(draft, em);
+    ShaftLabels shafts = new ShaftLabels(draft, views, placer, em);
+    List<ChainView> frontFirst = new ArrayList<>(views);
+    Collections.reverse(frontFirst);
+    for (ChainView view : frontFirst) {
+      StrandLabels.of(view, em).forEach(placer::place);
+    }
+    for (Shaft shaft : solution.drive().shafts()) {
+      shafts.write(shaft);
+    }
+    for (ChainView view : frontFirst) {
+      PartLabels.of(view, em).forEach(placer::place);
+    }
+    Notes.write(draft, solution, em);
+  }
+}

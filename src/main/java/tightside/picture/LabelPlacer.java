@@ -1,0 +1,129 @@
+package tightside.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Puts labels where they hide neither the drive nor one another. */
+final class LabelPlacer {
+
+  /** Base line to base line, in ems. */
+  static final double LEADING = 1.22;
+
+  private final Draft draft;
+  private final double em;
+  private final Bounds drive;
+  private final List<Bounds> placed = new ArrayList<>();
+
+  LabelPlacer(Draft draft, double em) {
+    this.draft = draft;
+    this.em = em;
+    drive = draft.bounds();
+  }
+
+  /** Keeps other labels off a place that has words already. */
+  void reserve(Bounds box) {
+    placed.add(box);
+  }
+
+  /** Writes a label at the first spot that is free; where none is, outside of everything. */
+  void place(Label label) {
+    for (Label.Spot spot : label.spots()) {
+      Bounds box = boxAt(label, spot);
+      if (free(box)) {
+        write(label, box, spot);
+        return;
+      }
+    }
+    Label.Spot best = label.spots().get(0);
+    write(label, outside(label, best.names()), best);
+  }
+
+  private Bounds boxAt(Label label, Label.Spot spot) {
+    double width = label.widthMm(em);
+    double height = label.heightMm(em);
+    Vector2D away = spot.away();
+    double reach = Math.abs(away.getX()) * width / 2 + Math.abs(away.getY()) * height / 2;
+    return Bounds.around(spot.names().add(away.multiply(spot.gapMm() + reach)), width, height);
+  }
+
+  private boolean free(Bounds box) {
+    if (crowded(box)) {
+      return false;
+    }
+    for (Draft.Disc disc : draft.taken()) {
+      if (box.touchedBy(disc.centre(), disc.radiusMm())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean crowded(Bounds box) {
+    Bounds room = box.grown(0.3 * em);
+    return placed.stream().anyMatch(room::overlaps);
+  }
+
+  /** Beside the drive, left or right, as near as may be to the height of what is named. */
+  private Bounds outside(Label label, Vector2D names) {
+    double width = label.widthMm(em);
+    double height = label.heightMm(em);
+    boolean left = names.getX() < drive.centre().getX();
+    double x = left ? drive.left() - 1.5 * em - width / 2 : drive.right() + 1.5 * em + width / 2;
+    List<Double> heights = new ArrayList<>();
+    for (int i = 0; i < 400; i++) {
+      heights.add(names.getY() + i * em / 2);
+      heights.add(names.getY() - i * em / 2);
+    }
+    return heights.stream()
+        .map(y -> Bounds.around(Vector2D.of(x, y), width, height))
+        .filter(box -> !crowded(box))
+        .min(Comparator.comparingDouble(box -> Math.abs(box.centre().getY() - names.getY())))
+        .orElseThrow();
+  }
+
+  private void write(Label label, Bounds box, Label.Spot spot) {
+    placed.add(box);
+    Vector2D start = spot.names().add(spot.away().multiply(spot.startMm()));
+    Vector2D end = edgeToward(box.grown(0.25 * em), start);
+    if (start.distance(end) > 0.3 * em) {
+      Tag tag = new Tag(Ink.LEADER, label.rest().part(), label.rest().plane());
+      draft.line(tag, start, end);
+      draft.circle(tag, start, 0.12 * em);
+    }
+    lines(label, box, spot.names());
+  }
+
+  private void lines(Label label, Bounds box, Vector2D names) {
+    Shape.Align align = alignOf(box, names);
+    double x =
+        switch (align) {
+          case LEFT -> box.left();
+          case MIDDLE -> box.centre().getX();
+          case RIGHT -> box.right();
+        };
+    double y = box.top() - 0.95 * em;
+    for (int i = 0; i < label.lines().size(); i++) {
+      Tag tag = i == 0 ? label.first() : label.rest();
+      draft.text(tag, Vector2D.of(x, y), label.lines().get(i), em, align);
+      y -= LEADING * em;
+    }
+  }
+
+  private static Shape.Align alignOf(Bounds box, Vector2D names) {
+    if (names.getX() <= box.left()) {
+      return Shape.Align.LEFT;
+    }
+    return names.getX() >= box.right() ? Shape.Align.RIGHT : Shape.Align.MIDDLE;
+  }
+
+  /** Where the line from the middle of a box to a point outside leaves the box. */
+  private static Vector2D edgeToward(Bounds box, Vector2D point) {
+    Vector2D middle = box.centre();
+    Vector2D way = middle.vectorTo(point);
+    double across = box.width() / 2 / Math.max(1e-9, Math.abs(way.getX()));
+    double up = box.height() / 2 / Math.max(1e-9, Math.abs(way.getY()));
+    return middle.add(way.multiply(Math.min(1, Math.min(across, up))));
+  }
+}

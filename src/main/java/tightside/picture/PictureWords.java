@@ -1,0 +1,169 @@
+package tightside.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tightside.drive.ChainFit;
+import tightside.drive.Shaft;
+import tightside.drive.Sprocket;
+import tightside.timing.ChainSolution;
+import tightside.timing.Lag;
+import tightside.timing.ShaftTiming;
+import tightside.timing.Solution;
+import tightside.timing.State;
+import tightside.timing.Strand;
+import tightside.timing.TensionerReading;
+
+/** The few words that stand in a picture, and the longer ones that stand for it. */
+final class PictureWords {
+
+  private PictureWords() {}
+
+  private static String counted(long number, String noun) {
+    return number + " " + noun + (Math.abs(number) == 1 ? "" : "s");
+  }
+
+  static List<String> strand(Strand strand) {
+    List<String> lines = new ArrayList<>();
+    lines.add(counted(strand.links(), "link"));
+    lines.add(strand.between() + " between");
+    lines.add(side(strand));
+    if (!strand.trusted()) {
+      lines.add("count not trusted");
+    }
+    return lines;
+  }
+
+  private static String side(Strand strand) {
+    return strand.taut() ? "tight side" : "slack side";
+  }
+
+  /** The name of a shaft, and its role where the name does not say it. */
+  static List<String> named(Shaft shaft) {
+    String role = shaft.role().name().toLowerCase(Locale.ROOT);
+    return shaft.name().toLowerCase(Locale.ROOT).contains(role)
+        ? List.of(shaft.name())
+        : List.of(shaft.name(), role);
+  }
+
+  /** The sprockets of a shaft: 36 teeth, or 40 + 20 teeth. */
+  static String teeth(List<Sprocket> sprockets) {
+    return sprockets.stream()
+            .map(sprocket -> Integer.toString(sprocket.teeth()))
+            .collect(Collectors.joining(" + "))
+        + " teeth";
+  }
+
+  /** How a shaft stands, in degrees of its own and in teeth of the sprocket that drives it. */
+  static List<String> timing(ShaftTiming timing, int teeth) {
+    if (timing.lag() == Lag.RIGHT) {
+      return List.of("timing right");
+    }
+    double degrees = Math.abs(timing.shaftDegrees());
+    String inTeeth = Decimals.fixed(degrees * teeth / 360, 2);
+    return List.of(
+        Decimals.fixed(degrees, 2) + "° " + way(timing),
+        inTeeth + (inTeeth.equals("1.00") ? " tooth" : " teeth"));
+  }
+
+  private static String way(ShaftTiming timing) {
+    return timing.lag() == Lag.ADVANCED ? "advanced" : "retarded";
+  }
+
+  static List<String> tensioner(TensionerReading reading) {
+    List<String> lines = new ArrayList<>();
+    lines.add(reading.name());
+    lines.add(
+        Decimals.fixed(reading.extensionMm(), 1)
+            + " of "
+            + Decimals.fixed(reading.travelMm(), 1)
+            + " mm out");
+    reading.steps().ifPresent(steps -> lines.add(counted(steps, "ratchet step")));
+    return lines;
+  }
+
+  /** What keeps a chain from being drawn, or from lying taut. */
+  static Optional<String> trouble(ChainSolution chain) {
+    String name = "Chain " + chain.chain().name();
+    if (!(chain.whenNew() instanceof ChainFit.Solved)) {
+      return misfit(chain, chain.whenNew()).map(why -> name + " is not drawn: " + why + ".");
+    }
+    if (!chain.marksOff().isEmpty()) {
+      String shafts =
+          chain.marksOff().stream().map(off -> off.shaft()).collect(Collectors.joining(", "));
+      return Optional.of(name + " is not drawn: it does not lie over the mark of " + shafts + ".");
+    }
+    return misfit(chain, chain.fit()).map(why -> name + ": " + why + ".");
+  }
+
+  private static Optional<String> misfit(ChainSolution chain, ChainFit fit) {
+    if (fit instanceof ChainFit.Solved solved) {
+      return solved.slackMm() > 0
+          ? Optional.of(Decimals.fixed(solved.slackMm(), 1) + " mm of it is slack")
+          : Optional.empty();
+    }
+    if (fit instanceof ChainFit.TooShort shortBy) {
+      return Optional.of("too short by " + Decimals.fixed(shortBy.byMm(), 1) + " mm");
+    }
+    if (fit instanceof ChainFit.OutOfTravel out) {
+      String left = Decimals.fixed(out.slackLeftMm(), 1);
+      return Optional.of("tensioner out of travel, " + left + " mm of chain left slack");
+    }
+    if (fit instanceof ChainFit.SprocketMissed missed) {
+      String shaft = chain.chain().sprocketAt(missed.place()).shaft();
+      return Optional.of("it runs clear of the sprocket of " + shaft);
+    }
+    ChainFit.NoRoom room = (ChainFit.NoRoom) fit;
+    return Optional.of(
+        "no room for it between "
+            + chain.chain().sprocketAt(room.from()).shaft()
+            + " and "
+            + chain.chain().sprocketAt(room.to()).shaft());
+  }
+
+  /** Where the crankshaft is, once it has left the reference position. */
+  static Optional<String> turned(State state) {
+    return state.crankDegrees() == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Crankshaft turned "
+                + Decimals.fixed(state.crankDegrees(), 1)
+                + "° from the reference position.");
+  }
+
+  /** What the picture shows, for those who can't see it. */
+  static String description(Solution solution) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        "Seen from the front; the crankshaft turns "
+            + solution.drive().rotation().name().toLowerCase(Locale.ROOT)
+            + ".");
+    turned(solution.state()).ifPresent(sentences::add);
+    for (ChainSolution chain : solution.chains()) {
+      trouble(chain).ifPresent(sentences::add);
+      for (Strand strand : chain.strands()) {
+        sentences.add(
+            "Chain %s, %s to %s: %s."
+                .formatted(
+                    chain.chain().name(),
+                    strand.from(),
+                    strand.to(),
+                    String.join(", ", strand(strand))));
+      }
+      chain.tensioner().ifPresent(t -> sentences.add(String.join(", ", tensioner(t)) + "."));
+    }
+    for (ShaftTiming timing : solution.shafts()) {
+      sentences.add(
+          timing.lag() == Lag.RIGHT
+              ? timing.shaft() + ": right."
+              : "%s: %s° %s."
+                  .formatted(
+                      timing.shaft(),
+                      Decimals.fixed(Math.abs(timing.shaftDegrees()), 2),
+                      way(timing)));
+    }
+    return String.join(" ", sentences);
+  }
+}
