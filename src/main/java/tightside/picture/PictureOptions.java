@@ -8,19 +8,27 @@ import java.util.Optional;
  * @param labels counts, names and errors in words
  * @param legend what the signs mean
  * @param front the chain to be drawn in front; nothing leaves that to the picture
+ * @param textScale size of all words; 1 suits a picture as large as a page
  */
-public record PictureOptions(boolean labels, boolean legend, Optional<String> front) {
+public record PictureOptions(
+    boolean labels, boolean legend, Optional<String> front, double textScale) {
+
+  public PictureOptions {
+    if (!(textScale > 0)) {
+      throw new IllegalArgumentException("words need a size, not " + textScale);
+    }
+  }
 
   /** Everything. */
   public static PictureOptions full() {
-    return new PictureOptions(true, true, Optional.empty());
+    return new PictureOptions(true, true, Optional.empty(), 1);
   }
 
   public PictureOptions withFront(String chain) {
-    return new PictureOptions(labels, legend, Optional.of(chain));
+    return new PictureOptions(labels, legend, Optional.of(chain), textScale);
   }
 
   public PictureOptions withoutWords() {
-    return new PictureOptions(false, false, front);
+    return new PictureOptions(false, false, front, textScale);
   }
 }
