@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import tightside.files.Demo;
 import tightside.words.Sentences;
 
 /** The command itself and its verbs. */
@@ -21,7 +22,7 @@ import tightside.words.Sentences;
     version = "tightside 0.1.0",
     description = {
       "Links, teeth and degrees of chain-driven camshaft timing.",
-      "With no verb it counts the links of a demo drive."
+      "With no words at all it opens the window."
     },
     footer = {
       "",
@@ -29,7 +30,7 @@ import tightside.words.Sentences;
       "2 the input can't be used.",
       "For practice and cross-checking: the maker's procedure and a qualified hand decide."
     })
-final class Tightside implements Callable<Integer> {
+public final class Tightside implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
@@ -46,7 +47,7 @@ final class Tightside implements Callable<Integer> {
   }
 
   /** Runs one command line and gives its exit code. */
-  static int run(String[] words, PrintWriter out, PrintWriter err) {
+  public static int run(String[] words, PrintWriter out, PrintWriter err) {
     CommandLine line = line(words);
     line.setOut(out).setErr(err);
     line.setParameterExceptionHandler(

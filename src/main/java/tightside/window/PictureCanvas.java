@@ -1,0 +1,181 @@
+package tightside.window;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.drive.Part;
+import tightside.picture.Bounds;
+import tightside.picture.DrivePicture;
+import tightside.picture.Ink;
+import tightside.picture.Picture;
+import tightside.picture.PictureOptions;
+import tightside.picture.Shape;
+import tightside.session.SessionView;
+import tightside.session.Snapshot;
+
+/** The drive, drawn as large as there is room. It is drawn once a pulse at most. */
+final class PictureCanvas extends Region {
+
+  /** Size of the words in the picture at 100 %, pixels. */
+  private static final double TEXT = 12.5;
+
+  private final Canvas canvas = new Canvas();
+  private SessionView view;
+  private Picture picture;
+  private Fit fit = new Fit(0, 0, 1);
+  private Frame frame;
+
+  /**
+   * What the scale of the picture hangs on. It stays while the engine turns.
+   *
+   * @param seen all that was to be seen since
+   * @param textScale of the words in the picture
+   */
+  private record Frame(
+      Object drive, double width, double height, int textPercent, Bounds seen, double textScale) {
+
+    boolean holds(Snapshot now, double otherWidth, double otherHeight) {
+      return drive == now.drive()
+          && width == otherWidth
+          && height == otherHeight
+          && textPercent == now.look().textPercent();
+    }
+
+    Frame seeing(Bounds more) {
+      Bounds all = seen.holds(more) ? seen : seen.with(more);
+      return new Frame(drive, width, height, textPercent, all, textScale);
+    }
+  }
+
+  PictureCanvas() {
+    getChildren().add(canvas);
+    getStyleClass().add("picture");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setMinSize(160, 120);
+  }
+
+  void show(SessionView next) {
+    view = next;
+    picture = null;
+    requestLayout();
+  }
+
+  /** The point of the drive under a pixel of this node, mm. */
+  Vector2D under(double x, double y) {
+    return fit.under(x, y);
+  }
+
+  Fit fit() {
+    return fit;
+  }
+
+  /** What was drawn last. */
+  Optional<Picture> picture() {
+    return Optional.ofNullable(picture);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = Math.floor(getWidth());
+    double height = Math.floor(getHeight());
+    if (view == null || width < 1 || height < 1) {
+      return;
+    }
+    if (canvas.getWidth() != width || canvas.getHeight() != height) {
+      canvas.setWidth(width);
+      canvas.setHeight(height);
+      picture = null;
+    }
+    if (picture == null) {
+      draw(width, height);
+    }
+  }
+
+  private void draw(double width, double height) {
+    Snapshot now = view.snapshot();
+    if (frame == null || !frame.holds(now, width, height)) {
+      frame = framed(width, height);
+    }
+    picture = drawn(frame.textScale());
+    List<Shape> shapes = picture.shapes().stream().filter(PictureCanvas::shown).toList();
+    see(bounds(shapes), width, height);
+    GraphicsContext g = canvas.getGraphicsContext2D();
+    g.clearRect(0, 0, width, height);
+    new Painter(g, fit, picture.lineMm()).paint(shapes);
+    new Spotlight(g, fit).show(now);
+  }
+
+  /** Stays where it is as long as everything is in sight, for a hand may be holding it. */
+  private void see(Bounds all, double width, double height) {
+    if (!fit.sees(all, width, height)) {
+      frame = frame.seeing(all);
+      fit = Fit.of(frame.seen(), width, height);
+    }
+  }
+
+  /**
+   * Finds the size at which the words in the picture are as large as all other text: the larger
+   * they are, the more room they take beside the drive.
+   */
+  private Frame framed(double width, double height) {
+    Snapshot now = view.snapshot();
+    int percent = now.look().textPercent();
+    double wanted = TEXT * percent / 100;
+    double scale = 1;
+    Bounds seen = null;
+    for (int i = 0; i < 4; i++) {
+      List<Shape> shapes = drawn(scale).shapes().stream().filter(PictureCanvas::shown).toList();
+      seen = bounds(shapes);
+      double em = emMm(shapes) * Fit.of(seen, width, height).scale();
+      scale = Math.max(0.3, Math.min(4, scale * wanted / em));
+    }
+    fit = Fit.of(seen, width, height);
+    return new Frame(now.drive(), width, height, percent, seen, scale);
+  }
+
+  private static double emMm(List<Shape> shapes) {
+    return shapes.stream()
+        .filter(Shape.Text.class::isInstance)
+        .mapToDouble(s -> ((Shape.Text) s).sizeMm())
+        .max()
+        .orElse(1);
+  }
+
+  private Picture drawn(double textScale) {
+    return DrivePicture.of(view.solution(), new PictureOptions(true, false, front(), textScale));
+  }
+
+  /** The chain that is selected lies in front. */
+  private Optional<String> front() {
+    return view.snapshot().look().selected().map(s -> s.chain());
+  }
+
+  /** What the picture says of the drive as a whole is said large beneath it. */
+  private static boolean shown(Shape shape) {
+    boolean words = shape.tag().ink() == Ink.LABEL || shape.tag().ink() == Ink.WARNING;
+    return !(words && shape.tag().part().equals(Part.whole()));
+  }
+
+  private static Bounds bounds(List<Shape> shapes) {
+    Bounds all = shapes.get(0).bounds();
+    for (Shape shape : shapes) {
+      Bounds next = shape.bounds();
+      all = all.holds(next) ? all : all.with(next);
+    }
+    return all.grown(0.012 * Math.max(all.width(), all.height()));
+  }
+
+  @Override
+  public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+    if (attribute == AccessibleAttribute.TEXT && view != null) {
+      return getAccessibleText();
+    }
+    return super.queryAccessibleAttribute(attribute, parameters);
+  }
+}
