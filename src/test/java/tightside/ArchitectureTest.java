@@ -109,9 +109,7 @@ class ArchitectureTest {
         new Layer(
             plus(below, "words", "files", "picture", "session"),
             Stream.of(
-                    MATHEMATICS,
-                    READING_AND_WRITING,
-                    List.of("java.util.concurrent..", "javafx.."))
+                    MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
                 .flatMap(List::stream)
                 .toList(),
             "the window alone knows a toolkit; it draws sessions, and knows no command line"));

@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import tightside.session.Sentence.Topic;
 import tightside.timing.ChainSolution;
 import tightside.timing.CountVerdict;
 import tightside.timing.Lag;
 import tightside.timing.ShaftTiming;
 import tightside.timing.Solution;
+import tightside.timing.Strand;
 
 /**
  * All that a person sees of a snapshot, derived from it alone. What the view before it has found
@@ -74,6 +76,29 @@ public final class SessionView {
     return Tables.shafts(solution);
   }
 
+  /** The strands of a chain with the links that belong there; empty where it does not fit. */
+  public List<Strand> rightStrands(String chain) {
+    return facts.judges().get(chain).strands();
+  }
+
+  /** What is to be said of the counts of a chain: first the verdict, then what stays unproved. */
+  public List<Sentence> countSentences(String chain) {
+    return counts.get(chain).sentences();
+  }
+
+  /** How a chain lies and how its tensioner stands. */
+  public List<Sentence> stands(String chain) {
+    ChainWords words = words(chain);
+    return Stream.concat(words.fit().stream(), words.tensioner().stream()).toList();
+  }
+
+  private ChainWords words(String chain) {
+    return new ChainWords(
+        solution.chain(chain).orElseThrow(),
+        snapshot.heldMm().containsKey(chain),
+        facts.stretchLimits().get(chain));
+  }
+
   /** All that is to be said, in the order of the topics. */
   public List<Sentence> sentences() {
     List<Sentence> sentences = new ArrayList<>(shafts());
@@ -82,14 +107,10 @@ public final class SessionView {
     }
     for (ChainSolution chain : solution.chains()) {
       String name = chain.chain().name();
-      ChainWords words =
-          new ChainWords(
-              chain, snapshot.heldMm().containsKey(name), facts.stretchLimits().get(name));
-      sentences.addAll(words.fit());
-      words.tensioner().ifPresent(sentences::add);
+      sentences.addAll(stands(name));
       sentences.addAll(counts.get(name).sentences());
       if (wholeCycles() != 0) {
-        sentences.add(words.paint(2 * wholeCycles()));
+        sentences.add(words(name).paint(2 * wholeCycles()));
       }
     }
     sentences.sort(Comparator.comparing(Sentence::topic));

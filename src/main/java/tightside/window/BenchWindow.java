@@ -65,7 +65,7 @@ final class BenchWindow {
     Controls.visible(keyCard, false);
     root.getChildren().addAll(pane, keyCard);
     Scene built = new Scene(root, 1280, 800);
-    built.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
+    built.getStylesheets().add("/tightside/window/bench.css");
     built.addPreLayoutPulseListener(this::refresh);
     return built;
   }

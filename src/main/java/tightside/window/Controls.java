@@ -31,6 +31,7 @@ final class Controls {
     label.getStyleClass().addAll(styles);
     label.setWrapText(true);
     label.setMinHeight(Label.USE_PREF_SIZE);
+    label.setMaxWidth(Double.MAX_VALUE);
     return label;
   }
 
