@@ -9,10 +9,10 @@ import javafx.scene.layout.VBox;
 import tightside.session.SessionView;
 
 /** The bench beside the picture. One card lies on it at a time; the others are a key away. */
-final class Bench extends VBox {
+public final class Bench extends VBox {
 
   /** The cards. */
-  enum Card {
+  public enum Card {
     COUNT("Count"),
     RESEAT("Reseat"),
     WEAR("Wear"),
@@ -60,7 +60,7 @@ final class Bench extends VBox {
   }
 
   /** Lays a card on the bench. */
-  void turnTo(Card card) {
+  public void turnTo(Card card) {
     lying = card;
     choice.show(card);
     scroll.setContent(cards.get(card));

@@ -19,7 +19,7 @@ import tightside.session.Snapshot;
  * All of the window: the picture, the sentence under it, the bench beside it, the ruler below.
  * Whatever changes on the desk is shown before the next frame.
  */
-final class BenchWindow {
+public final class BenchWindow {
 
   /** Size of the type at 100 %, pixels; every other size hangs on it. */
   private static final double TYPE = 14;
@@ -40,7 +40,7 @@ final class BenchWindow {
    * @param worker does what takes long
    * @param chooser asks the person for a file
    */
-  BenchWindow(Snapshot first, Executor worker, Supplier<Optional<Path>> chooser) {
+  public BenchWindow(Snapshot first, Executor worker, Supplier<Optional<Path>> chooser) {
     desk = new Desk(first);
     player = new Player(desk);
     turns = new TurnBar(desk, player);
@@ -105,11 +105,15 @@ final class BenchWindow {
     }
   }
 
-  Scene sceneOf() {
+  public Scene sceneOf() {
     return scene;
   }
 
-  Desk desk() {
+  public Bench bench() {
+    return bench;
+  }
+
+  public Desk desk() {
     return desk;
   }
 

@@ -35,8 +35,7 @@ final class CountCard extends Card {
   void layOut(SessionView view) {
     lines.clear();
     verdicts.clear();
-    getChildren()
-        .setAll(Controls.label("What do you count?", "card-title"), way);
+    getChildren().setAll(Controls.label("What do you count?", "card-title"), way);
     for (Chain chain : view.snapshot().drive().chains()) {
       String links = "%s, %d links".formatted(chain.name(), chain.links());
       getChildren().add(Controls.label(links, "chain-name"));

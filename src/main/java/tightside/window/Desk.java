@@ -14,7 +14,7 @@ import tightside.session.Snapshot;
  * Where the session lies: the one thing in the window that changes. Whoever does something tells
  * the desk, and whoever shows something is told by it.
  */
-final class Desk {
+public final class Desk {
 
   private final List<Runnable> watchers = new ArrayList<>();
   private History history;
@@ -29,7 +29,7 @@ final class Desk {
     return history;
   }
 
-  Snapshot now() {
+  public Snapshot now() {
     return history.now();
   }
 
@@ -45,12 +45,12 @@ final class Desk {
   }
 
   /** Takes a step from where the session stands now. */
-  void act(Function<Snapshot, Edit> step) {
+  public void act(Function<Snapshot, Edit> step) {
     change(history.step(step.apply(now())));
   }
 
   /** Looks otherwise at the same. */
-  void look(UnaryOperator<Look> other) {
+  public void look(UnaryOperator<Look> other) {
     Look look = other.apply(now().look());
     if (!look.equals(now().look())) {
       change(history.look(look));

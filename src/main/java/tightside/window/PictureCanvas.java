@@ -8,12 +8,8 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import tightside.drive.Part;
 import tightside.picture.Bounds;
-import tightside.picture.DrivePicture;
-import tightside.picture.Ink;
 import tightside.picture.Picture;
-import tightside.picture.PictureOptions;
 import tightside.picture.Shape;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
@@ -29,6 +25,7 @@ final class PictureCanvas extends Region {
   private Picture picture;
   private Fit fit = new Fit(0, 0, 1);
   private Frame frame;
+  private Captions captions;
 
   /**
    * What the scale of the picture hangs on. It stays while the engine turns.
@@ -103,11 +100,10 @@ final class PictureCanvas extends Region {
       frame = framed(width, height);
     }
     picture = drawn(frame.textScale());
-    List<Shape> shapes = picture.shapes().stream().filter(PictureCanvas::shown).toList();
-    see(bounds(shapes), width, height);
+    see(bounds(picture.shapes()), width, height);
     GraphicsContext g = canvas.getGraphicsContext2D();
     g.clearRect(0, 0, width, height);
-    new Painter(g, fit, picture.lineMm()).paint(shapes);
+    new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
     new Spotlight(g, fit).show(now);
   }
 
@@ -130,7 +126,7 @@ final class PictureCanvas extends Region {
     double scale = 1;
     Bounds seen = null;
     for (int i = 0; i < 4; i++) {
-      List<Shape> shapes = drawn(scale).shapes().stream().filter(PictureCanvas::shown).toList();
+      List<Shape> shapes = drawn(scale).shapes();
       seen = bounds(shapes);
       double em = emMm(shapes) * Fit.of(seen, width, height).scale();
       scale = Math.max(0.3, Math.min(4, scale * wanted / em));
@@ -148,18 +144,15 @@ final class PictureCanvas extends Region {
   }
 
   private Picture drawn(double textScale) {
-    return DrivePicture.of(view.solution(), new PictureOptions(true, false, front(), textScale));
+    if (captions == null || !captions.hold(view.solution(), front(), textScale)) {
+      captions = Captions.of(view.solution(), front(), textScale);
+    }
+    return captions.over(view.solution());
   }
 
   /** The chain that is selected lies in front. */
   private Optional<String> front() {
     return view.snapshot().look().selected().map(s -> s.chain());
-  }
-
-  /** What the picture says of the drive as a whole is said large beneath it. */
-  private static boolean shown(Shape shape) {
-    boolean words = shape.tag().ink() == Ink.LABEL || shape.tag().ink() == Ink.WARNING;
-    return !(words && shape.tag().part().equals(Part.whole()));
   }
 
   private static Bounds bounds(List<Shape> shapes) {
