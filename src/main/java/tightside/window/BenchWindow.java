@@ -76,7 +76,7 @@ public final class BenchWindow {
   }
 
   /** Shows what has changed since it was shown last. */
-  void refresh() {
+  public void refresh() {
     if (!stale) {
       return;
     }

@@ -1,6 +1,7 @@
 package tightside.window;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -32,6 +33,7 @@ final class ChainWear extends VBox {
   private final Label refusal = Controls.label("", "refusal");
   private final PlungerScale plunger;
   private final VBox stands = Controls.stack("sentences");
+  private List<Sentence> said = List.of();
 
   ChainWear(Desk desk, Chain chain, BooleanSupplier showing) {
     this.desk = desk;
@@ -103,8 +105,16 @@ final class ChainWear extends VBox {
       slider.setValue(stretch);
     }
     view.solution().chain(chain).flatMap(c -> c.tensioner()).ifPresent(plunger::show);
+    show(view.stands(chain));
+  }
+
+  private void show(List<Sentence> sentences) {
+    if (sentences.equals(said)) {
+      return;
+    }
+    said = sentences;
     stands.getChildren().clear();
-    for (Sentence sentence : view.stands(chain)) {
+    for (Sentence sentence : sentences) {
       boolean caution = sentence.topic() == Sentence.Topic.CAUTION;
       stands.getChildren().add(Controls.label(sentence.text(), caution ? "refusal" : "note"));
     }

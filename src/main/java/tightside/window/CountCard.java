@@ -68,6 +68,10 @@ final class CountCard extends Card {
   }
 
   private static void show(VBox box, List<Sentence> sentences) {
+    if (sentences.equals(box.getUserData())) {
+      return;
+    }
+    box.setUserData(sentences);
     box.getChildren().clear();
     for (Sentence sentence : sentences) {
       String style = sentence.topic() == Topic.COUNTS ? "verdict" : "note";

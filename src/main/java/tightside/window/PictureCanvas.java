@@ -2,7 +2,6 @@ package tightside.window;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -72,6 +71,11 @@ final class PictureCanvas extends Region {
     return fit;
   }
 
+  /** How large the words in the picture are, pixels. */
+  double emPixels() {
+    return emMm(picture.shapes()) * fit.scale();
+  }
+
   /** What was drawn last. */
   Optional<Picture> picture() {
     return Optional.ofNullable(picture);
@@ -99,8 +103,12 @@ final class PictureCanvas extends Region {
     if (frame == null || !frame.holds(now, width, height)) {
       frame = framed(width, height);
     }
+    Captions before = captions;
     picture = drawn(frame.textScale());
-    see(bounds(picture.shapes()), width, height);
+    if (captions != before) {
+      see(bounds(picture.shapes()), width, height);
+    }
+    setAccessibleText(picture.title() + ". " + picture.description());
     GraphicsContext g = canvas.getGraphicsContext2D();
     g.clearRect(0, 0, width, height);
     new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
@@ -162,13 +170,5 @@ final class PictureCanvas extends Region {
       all = all.holds(next) ? all : all.with(next);
     }
     return all.grown(0.012 * Math.max(all.width(), all.height()));
-  }
-
-  @Override
-  public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
-    if (attribute == AccessibleAttribute.TEXT && view != null) {
-      return getAccessibleText();
-    }
-    return super.queryAccessibleAttribute(attribute, parameters);
   }
 }

@@ -1,5 +1,6 @@
 package tightside.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.control.Label;
@@ -17,13 +18,20 @@ import tightside.session.StrandRow;
  */
 final class TableCard extends Card {
 
+  private List<Object> shown = List.of();
+
   @Override
   void layOut(SessionView view) {
-    getChildren().clear();
+    shown = List.of();
   }
 
   @Override
   void fill(SessionView view) {
+    List<Object> rows = rows(view);
+    if (rows.equals(shown)) {
+      return;
+    }
+    shown = rows;
     getChildren().setAll(Controls.label("The drive in figures", "card-title"));
     for (Chain chain : view.snapshot().drive().chains()) {
       getChildren().add(Controls.label(chain.name(), "chain-name"));
@@ -34,6 +42,18 @@ final class TableCard extends Card {
     }
     getChildren().add(Controls.label("Shafts, positive = advanced", "chain-name"));
     getChildren().add(shafts(view.shaftRows()));
+  }
+
+  /**
+   * Everything that the table says; while that stays, so does the table, and what has the focus.
+   */
+  private static List<Object> rows(SessionView view) {
+    List<Object> rows = new ArrayList<>(view.shaftRows());
+    for (Chain chain : view.snapshot().drive().chains()) {
+      rows.addAll(view.strandRows(chain.name()));
+      rows.addAll(view.stands(chain.name()));
+    }
+    return rows;
   }
 
   private static GridPane strands(List<StrandRow> rows) {

@@ -35,7 +35,9 @@ public final class FrameTimes {
     CountDownLatch done = new CountDownLatch(1);
     Platform.startup(() -> new Run(done).begin());
     done.await();
-    starts();
+    if (words.length == 0) {
+      starts();
+    }
     System.exit(0);
   }
 

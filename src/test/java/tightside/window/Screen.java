@@ -21,6 +21,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.testfx.api.FxToolkit;
 import tightside.session.Snapshot;
 
@@ -55,6 +56,13 @@ final class Screen {
 
   /** Does something on the window's thread and hands back what came of it. */
   static <T> T on(Callable<T> work) {
+    if (Platform.isFxApplicationThread()) {
+      try {
+        return work.call();
+      } catch (Exception e) {
+        throw new AssertionError(e);
+      }
+    }
     CompletableFuture<T> done = new CompletableFuture<>();
     Platform.runLater(
         () -> {
@@ -160,6 +168,12 @@ final class Screen {
               owner == null ? w.picture() : owner,
               new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, control, false, false));
         });
+  }
+
+  /** Takes hold of the picture so far from a shaft's centre and goes round it. */
+  void drag(String shaft, double radiusMm, double fromBearing, double toBearing) {
+    Vector2D centre = now().drive().shaft(shaft).orElseThrow().at();
+    act(w -> Mouse.drag(w.picture(), centre, radiusMm, fromBearing, toBearing));
   }
 
   void choose(Path file) {

@@ -86,21 +86,15 @@ class TurnByHandTest {
 
   @Test
   void draggingRoundTheCrankTurnsItByTheAngleOfTheHand() {
-    drag("crank", 60, 90, 150);
+    screen.drag("crank", 60, 90, 150);
     assertThat(crank()).isEqualTo(60, within(0.5));
   }
 
   @Test
   void draggingRoundTheCrankAgainstItsRunTurnsItBackAndWarns() {
-    drag("crank", 60, 150, 120);
+    screen.drag("crank", 60, 150, 120);
     assertThat(crank()).isEqualTo(-30, within(0.5));
     assertThat(screen.sentence()).startsWith("The engine was turned back");
-  }
-
-  /** Takes hold so far from a shaft's centre, at a bearing, and goes round to another. */
-  static void drag(String shaft, double radiusMm, double fromBearing, double toBearing) {
-    Vector2D centre = screen.now().drive().shaft(shaft).orElseThrow().at();
-    screen.act(w -> Mouse.drag(w.picture(), centre, radiusMm, fromBearing, toBearing));
   }
 
   @Test
