@@ -2,14 +2,17 @@ package tightside.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tightside.files.Demo;
+import tightside.session.SessionView;
 import tightside.session.Snapshot;
 
 /** The window as a program of its own. */
@@ -23,21 +26,36 @@ public final class BenchApp extends Application {
             return thread;
           });
 
-  private Snapshot first;
+  private static Consumer<Stage> whenShown = stage -> {};
+
+  /** Read and solved on another core while the toolkit starts. */
+  private static final CompletableFuture<Snapshot> FIRST =
+      CompletableFuture.supplyAsync(BenchApp::demo);
 
   /** Opens the window and returns when it is closed. */
   public static void open() {
     launch(BenchApp.class);
   }
 
-  @Override
-  public void init() {
-    first = Snapshot.opened(Demo.model().drive(), "the demo");
+  /**
+   * Opens the window.
+   *
+   * @param shown is told of the window once it is shown
+   */
+  public static void open(Consumer<Stage> shown) {
+    whenShown = shown;
+    open();
+  }
+
+  private static Snapshot demo() {
+    Snapshot demo = Snapshot.opened(Demo.model().drive(), "the demo");
+    Captions.of(SessionView.of(demo).solution(), Optional.empty(), 1);
+    return demo;
   }
 
   @Override
   public void start(Stage stage) {
-    BenchWindow window = new BenchWindow(first, worker, () -> choose(stage));
+    BenchWindow window = new BenchWindow(FIRST.join(), worker, () -> choose(stage));
     stage.setTitle("Tightside");
     stage.setScene(window.sceneOf());
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
@@ -46,6 +64,7 @@ public final class BenchApp extends Application {
     stage.setWidth(screen.getWidth());
     stage.setHeight(screen.getHeight());
     stage.show();
+    whenShown.accept(stage);
   }
 
   private static Optional<Path> choose(Stage stage) {

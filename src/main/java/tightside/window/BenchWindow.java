@@ -31,7 +31,8 @@ public final class BenchWindow {
   private final PictureCanvas picture = new PictureCanvas();
   private final Label sentence = Controls.label("", "sentence");
   private final Bench bench;
-  private final KeyCard keyCard;
+  private final Keys keys;
+  private Optional<KeyCard> keyCard = Optional.empty();
   private final StackPane root = new StackPane();
   private final Scene scene;
   private boolean stale = true;
@@ -47,8 +48,7 @@ public final class BenchWindow {
     bench = new Bench(desk);
     Opening opening = new Opening(desk, bench.problems(), worker, Platform::runLater);
     Runnable open = () -> chooser.get().ifPresent(opening::open);
-    Keys keys = Keys.of(desk, turns, bench, this::toggleKeys, open);
-    keyCard = new KeyCard(keys, this::toggleKeys);
+    keys = Keys.of(desk, turns, bench, this::toggleKeys, open);
     top = new TopBar(desk, open, this::toggleKeys);
     new PictureHand(picture, desk);
     scene = scene();
@@ -62,8 +62,7 @@ public final class BenchWindow {
     VBox.setVgrow(picture, Priority.ALWAYS);
     BorderPane pane = new BorderPane(left, top, bench, turns, null);
     pane.getStyleClass().add("bench-window");
-    Controls.visible(keyCard, false);
-    root.getChildren().addAll(pane, keyCard);
+    root.getChildren().add(pane);
     Scene built = new Scene(root, 1280, 800);
     built.getStylesheets().add("/tightside/window/bench.css");
     built.addPreLayoutPulseListener(this::refresh);
@@ -97,11 +96,14 @@ public final class BenchWindow {
   }
 
   private void toggleKeys() {
-    Controls.visible(keyCard, !keyCard.isVisible());
-    if (keyCard.isVisible()) {
-      keyCard.requestFocus();
-    } else {
+    if (keyCard.isPresent()) {
+      root.getChildren().remove(keyCard.get());
+      keyCard = Optional.empty();
       picture.requestFocus();
+    } else {
+      keyCard = Optional.of(new KeyCard(keys, this::toggleKeys));
+      root.getChildren().add(keyCard.get());
+      keyCard.get().requestFocus();
     }
   }
 

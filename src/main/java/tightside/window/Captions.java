@@ -33,6 +33,11 @@ record Captions(
     return new Captions(solution.drive(), still(solution), front, textScale, words);
   }
 
+  /** None: where they would have no room to be read. */
+  static Captions none(Solution solution, Optional<String> front, double textScale) {
+    return new Captions(solution.drive(), still(solution), front, textScale, List.of());
+  }
+
   private static State still(Solution solution) {
     return solution.state().turnedTo(0, State.Arrived.FORWARD);
   }
@@ -54,6 +59,7 @@ record Captions(
   Picture over(Solution solution) {
     Picture bare = DrivePicture.of(solution, new PictureOptions(false, false, front, textScale));
     List<Shape> all = new ArrayList<>(bare.shapes());
+    all.removeIf(shape -> WORDS.contains(shape.tag().ink()));
     all.addAll(words);
     return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());
   }

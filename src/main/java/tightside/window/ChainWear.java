@@ -40,7 +40,7 @@ final class ChainWear extends VBox {
     this.chain = chain.name();
     this.showing = showing;
     getStyleClass().add("chain-wear");
-    percent = Controls.field("Stretch of " + this.chain + " in percent", 5, this::typed);
+    percent = Controls.field("Stretch of " + this.chain + " in percent", 4, this::typed);
     percent.setId("stretch-" + this.chain);
     slider.setId("slider-" + this.chain);
     slider.setAccessibleText("Stretch of " + this.chain + " in percent, to draw along");

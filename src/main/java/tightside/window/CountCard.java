@@ -25,8 +25,8 @@ final class CountCard extends Card {
   CountCard(Desk desk) {
     this.desk = desk;
     Map<CountingWay, String> words = new LinkedHashMap<>();
-    words.put(CountingWay.MARK_TO_MARK, "Links, mark to mark");
-    words.put(CountingWay.BETWEEN, "Plain links between");
+    words.put(CountingWay.MARK_TO_MARK, "Mark to mark");
+    words.put(CountingWay.BETWEEN, "Plain between");
     way = new Segments<>("Counting", words, w -> desk.look(look -> look.counting(w)));
     way.setId("way");
   }

@@ -43,7 +43,7 @@ final class CountLine extends HBox {
   }
 
   private static String belongs(Strand strand) {
-    return "%d belong mark to mark, %d between".formatted(strand.links(), strand.between());
+    return "right: %d links = %d between".formatted(strand.links(), strand.between());
   }
 
   private static String unseen(Seen seen) {

@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import tightside.session.Sentence;
 import tightside.session.Sentence.Topic;
 import tightside.session.SessionView;
-import tightside.session.Snapshot;
 
 /**
  * What is said large, of all that can be said: a warning before anything else, then where the paint
@@ -26,10 +25,32 @@ record Headline(String text, boolean caution) {
     if (!paint.isEmpty()) {
       return new Headline(joined(paint), false);
     }
-    Snapshot snapshot = view.snapshot();
-    List<Sentence> said =
-        about(sentences, snapshot.counts().isEmpty() ? Topic.SHAFT : Topic.COUNTS);
-    return new Headline(joined(said.isEmpty() ? about(sentences, Topic.TENSIONER) : said), false);
+    List<String> counted = counted(view);
+    if (!counted.isEmpty()) {
+      return new Headline(String.join(" ", counted), false);
+    }
+    List<Sentence> shafts = about(sentences, Topic.SHAFT);
+    List<Sentence> said = shafts.isEmpty() ? about(sentences, Topic.TENSIONER) : shafts;
+    return new Headline(joined(said), false);
+  }
+
+  /** What the counts say, chain by chain, where something is counted; in full it is on the card. */
+  private static List<String> counted(SessionView view) {
+    return view.snapshot().drive().chains().stream()
+        .filter(chain -> counted(view, chain.name()))
+        .flatMap(chain -> about(view.countSentences(chain.name()), Topic.COUNTS).stream())
+        .map(sentence -> brief(sentence.text()))
+        .toList();
+  }
+
+  private static boolean counted(SessionView view, String chain) {
+    return view.snapshot().counts().keySet().stream().anyMatch(id -> id.chain().equals(chain));
+  }
+
+  /** The first thing that a sentence says. */
+  private static String brief(String sentence) {
+    int more = sentence.indexOf(": ", sentence.indexOf(' '));
+    return more < 0 ? sentence : sentence.substring(0, more) + ".";
   }
 
   private static List<Sentence> about(List<Sentence> sentences, Topic topic) {

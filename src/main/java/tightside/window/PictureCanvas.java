@@ -19,6 +19,12 @@ final class PictureCanvas extends Region {
   /** Size of the words in the picture at 100 %, pixels. */
   private static final double TEXT = 12.5;
 
+  /** The drive is drawn no smaller than this share of its size without words. */
+  private static final double LEAST_DRIVE = 0.66;
+
+  /** As large as the drive lets them be to begin with; then smaller. */
+  private static final double LARGEST_SCALE = 2.5;
+
   private final Canvas canvas = new Canvas();
   private SessionView view;
   private Picture picture;
@@ -124,20 +130,25 @@ final class PictureCanvas extends Region {
   }
 
   /**
-   * Finds the size at which the words in the picture are as large as all other text: the larger
-   * they are, the more room they take beside the drive.
+   * Finds the size of the words: as large as all other text, or smaller where they would leave the
+   * drive too little room.
    */
   private Frame framed(double width, double height) {
     Snapshot now = view.snapshot();
     int percent = now.look().textPercent();
+    double bare = Fit.of(bounds(drawn(0).shapes()), width, height).scale();
     double wanted = TEXT * percent / 100;
-    double scale = 1;
+    double scale = LARGEST_SCALE;
     Bounds seen = null;
-    for (int i = 0; i < 4; i++) {
+    for (int i = 0; i < 14; i++) {
       List<Shape> shapes = drawn(scale).shapes();
       seen = bounds(shapes);
-      double em = emMm(shapes) * Fit.of(seen, width, height).scale();
-      scale = Math.max(0.3, Math.min(4, scale * wanted / em));
+      double fits = Fit.of(seen, width, height).scale();
+      double em = emMm(shapes) * fits;
+      if (em <= 1.03 * wanted && fits >= LEAST_DRIVE * bare) {
+        break;
+      }
+      scale *= em > wanted ? Math.max(0.5, wanted / em) : 0.87;
     }
     fit = Fit.of(seen, width, height);
     return new Frame(now.drive(), width, height, percent, seen, scale);
@@ -152,6 +163,9 @@ final class PictureCanvas extends Region {
   }
 
   private Picture drawn(double textScale) {
+    if (textScale == 0) {
+      return Captions.none(view.solution(), front(), 1).over(view.solution());
+    }
     if (captions == null || !captions.hold(view.solution(), front(), textScale)) {
       captions = Captions.of(view.solution(), front(), textScale);
     }

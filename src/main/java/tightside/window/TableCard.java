@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import tightside.drive.Chain;
 import tightside.session.Sentence;
 import tightside.session.SessionView;
@@ -56,9 +56,9 @@ final class TableCard extends Card {
     return rows;
   }
 
-  private static GridPane strands(List<StrandRow> rows) {
-    GridPane grid = grid("from, to", "links", "between", "misfit");
-    int at = 1;
+  private static VBox strands(List<StrandRow> rows) {
+    VBox table =
+        Controls.stack("table", line(Controls.tag("from, to", "note"), "links", "betw.", "misfit"));
     for (StrandRow row : rows) {
       String name = row.from() + " to " + row.to();
       String more =
@@ -68,51 +68,46 @@ final class TableCard extends Card {
       String all =
           "%s: %s links, %s between, misfit %s; %s"
               .formatted(name, row.links(), row.between(), row.misfit(), more);
-      grid.addRow(
-          at,
-          spoken(Controls.label(name, "strong"), all),
-          Controls.tag(row.links()),
-          Controls.tag(row.between()),
-          Controls.tag(row.misfit()));
-      grid.add(Controls.label(more, "note"), 0, at + 1, 4, 1);
-      at += 2;
+      Label head = spoken(Controls.label(name, "strong"), all);
+      table
+          .getChildren()
+          .addAll(
+              line(head, row.links(), row.between(), row.misfit()), Controls.label(more, "note"));
     }
-    return grid;
+    return table;
   }
 
   private static String counted(StrandRow row) {
     return row.counted().isEmpty() ? "" : "counted " + row.counted();
   }
 
-  private static GridPane shafts(List<ShaftRow> rows) {
-    GridPane grid = grid("shaft", "own °", "crank °", "");
-    int at = 1;
+  private static VBox shafts(List<ShaftRow> rows) {
+    VBox table =
+        Controls.stack("table", line(Controls.tag("shaft", "note"), "own °", "crank °", ""));
     for (ShaftRow row : rows) {
       String all =
           "%s, %s: %s degrees, %s crank degrees, %s"
               .formatted(
                   row.shaft(), row.role(), row.shaftDegrees(), row.crankDegrees(), row.state());
-      grid.addRow(
-          at,
-          spoken(Controls.label(row.shaft(), "strong"), all),
-          Controls.tag(row.shaftDegrees()),
-          Controls.tag(row.crankDegrees()),
-          Controls.tag(row.state()));
-      at++;
+      Label head = spoken(Controls.label(row.shaft(), "strong"), all);
+      table.getChildren().add(line(head, row.shaftDegrees(), row.crankDegrees(), row.state()));
     }
-    return grid;
+    return table;
   }
 
-  private static GridPane grid(String... heads) {
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("table");
-    for (int i = 0; i < heads.length; i++) {
+  /** A row: what it is about, and three short entries in columns. */
+  private static GridPane line(Label head, String... entries) {
+    GridPane line = new GridPane();
+    for (double percent : new double[] {40, 19, 18, 23}) {
       ColumnConstraints column = new ColumnConstraints();
-      column.setHgrow(i == 0 ? Priority.ALWAYS : Priority.NEVER);
-      grid.getColumnConstraints().add(column);
-      grid.add(Controls.tag(heads[i], "note"), i, 0);
+      column.setPercentWidth(percent);
+      line.getColumnConstraints().add(column);
     }
-    return grid;
+    line.add(head, 0, 0);
+    for (int i = 0; i < entries.length; i++) {
+      line.add(Controls.tag(entries[i]), i + 1, 0);
+    }
+    return line;
   }
 
   private static Label spoken(Label label, String words) {

@@ -19,7 +19,11 @@ public final class FirstFrame {
    */
   public static void main(String[] words) {
     Headless.screen(1920, 1080);
-    Application.launch(words[0].equals("empty") ? Empty.class : Bench.class);
+    if (words[0].equals("empty")) {
+      Application.launch(Empty.class);
+    } else {
+      BenchApp.open(FirstFrame::whenDrawn);
+    }
   }
 
   private static void whenDrawn(Stage stage) {
@@ -44,22 +48,6 @@ public final class FirstFrame {
       stage.setScene(new Scene(new StackPane(), 1280, 800));
       whenDrawn(stage);
       stage.show();
-    }
-  }
-
-  /** The bench. */
-  public static final class Bench extends Application {
-    private final BenchApp bench = new BenchApp();
-
-    @Override
-    public void init() {
-      bench.init();
-    }
-
-    @Override
-    public void start(Stage stage) {
-      bench.start(stage);
-      whenDrawn(stage);
     }
   }
 }

@@ -33,9 +33,9 @@ class CountCardTest {
   @Test
   void bothWaysOfCountingAreShown() {
     assertThat(screen.words())
-        .contains("51 belong mark to mark, 50 between")
-        .contains("17 belong mark to mark, 16 between")
-        .contains("50 belong mark to mark, 49 between");
+        .contains("right: 51 links = 50 between")
+        .contains("right: 17 links = 16 between")
+        .contains("right: 50 links = 49 between");
   }
 
   @Test
@@ -49,7 +49,7 @@ class CountCardTest {
 
   @Test
   void rightCountsFitBetweenThePaintedLinksToo() {
-    screen.choose("Plain links between");
+    screen.choose("Plain between");
     screen.type("count-main-crank", "50");
     screen.type("count-main-intake", "16");
     screen.type("count-main-exhaust", "49");

@@ -145,6 +145,7 @@ class ForEveryoneTest {
 
   @Test
   void largerTextMakesTheWordsInThePictureLargerToo() {
+    screen.size(1920, 1080);
     show("two-cams-arm", Bench.Card.COUNT, 100);
     double before = screen.window().picture().emPixels();
     show("two-cams-arm", Bench.Card.COUNT, 150);

@@ -46,6 +46,8 @@ final class Screen {
         () -> {
           window = new BenchWindow(first, waiting::add, () -> chosen);
           stage.setScene(window.sceneOf());
+          stage.setX(0);
+          stage.setY(0);
           stage.setWidth(1280);
           stage.setHeight(800);
           stage.show();
