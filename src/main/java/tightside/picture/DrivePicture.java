@@ -127,6 +127,8 @@ public final class DrivePicture {
     for (ChainView view : frontFirst) {
       PartLabels.of(view, em).forEach(placer::place);
     }
-    Notes.write(draft, solution, em);
+    if (options.notes()) {
+      Notes.write(draft, solution, em);
+    }
   }
 }

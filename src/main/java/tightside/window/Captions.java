@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tightside.drive.Drive;
-import tightside.drive.Part;
 import tightside.picture.DrivePicture;
 import tightside.picture.Ink;
 import tightside.picture.Picture;
@@ -28,7 +27,7 @@ record Captions(
   private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING, Ink.LEADER);
 
   static Captions of(Solution solution, Optional<String> front, double textScale) {
-    Picture full = DrivePicture.of(solution, new PictureOptions(true, false, front, textScale));
+    Picture full = DrivePicture.of(solution, PictureOptions.labelled(front, textScale));
     List<Shape> words = full.shapes().stream().filter(Captions::caption).toList();
     return new Captions(solution.drive(), still(solution), front, textScale, words);
   }
@@ -42,9 +41,8 @@ record Captions(
     return solution.state().turnedTo(0, State.Arrived.FORWARD);
   }
 
-  /** What the picture says of the drive as a whole is said large beneath it. */
   private static boolean caption(Shape shape) {
-    return WORDS.contains(shape.tag().ink()) && !shape.tag().part().equals(Part.whole());
+    return WORDS.contains(shape.tag().ink());
   }
 
   /** Whether they can stay for another solution. */
@@ -57,9 +55,9 @@ record Captions(
 
   /** The picture of a solution with these words on it. */
   Picture over(Solution solution) {
-    Picture bare = DrivePicture.of(solution, new PictureOptions(false, false, front, textScale));
+    Picture bare =
+        DrivePicture.of(solution, PictureOptions.labelled(front, textScale).withoutWords());
     List<Shape> all = new ArrayList<>(bare.shapes());
-    all.removeIf(shape -> WORDS.contains(shape.tag().ink()));
     all.addAll(words);
     return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());
   }
