@@ -3,14 +3,20 @@ package tightside.studies;
 import com.sun.javafx.tk.RenderJob;
 import com.sun.javafx.tk.Toolkit;
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import tightside.session.Turns;
@@ -29,6 +35,9 @@ public final class FrameTimes {
 
   private FrameTimes() {}
 
+  /**
+   * @param words any word leaves the starts out
+   */
   public static void main(String[] words) throws Exception {
     System.setProperty("javafx.animation.fullspeed", "true");
     Headless.screen(1920, 1080);
@@ -129,13 +138,23 @@ public final class FrameTimes {
         Locale.ROOT, "ratio of the medians %.2f%n", share(bench, 0.5) / share(empty, 0.5));
   }
 
+  /** As it is here, whether a virtual machine or Maven has put it together. */
+  private static String classPath() {
+    if (FrameTimes.class.getClassLoader() instanceof URLClassLoader loader) {
+      return Stream.of(loader.getURLs())
+          .map(url -> Path.of(URI.create(url.toString())).toString())
+          .collect(Collectors.joining(File.pathSeparator));
+    }
+    return System.getProperty("java.class.path");
+  }
+
   private static double start(String which) throws IOException, InterruptedException {
     long began = System.nanoTime();
     Process process =
         new ProcessBuilder(
                 System.getProperty("java.home") + "/bin/java",
                 "-cp",
-                System.getProperty("java.class.path"),
+                classPath(),
                 FirstFrame.class.getName(),
                 which)
             .redirectError(ProcessBuilder.Redirect.DISCARD)
