@@ -90,6 +90,12 @@ class ArchitectureTest {
             MATHEMATICS,
             "a picture is a list of shapes made from a solution, whoever draws it"));
     layers.put(
+        "session",
+        new Layer(
+            plus(below, "words"),
+            MATHEMATICS,
+            "a session is plain Java, so that all that a window shows can be tested without one"));
+    layers.put(
         "command",
         new Layer(
             plus(below, "words", "files", "picture"),
@@ -98,6 +104,24 @@ class ArchitectureTest {
                 .flatMap(List::stream)
                 .toList(),
             "the command line shows what the layers below know, and knows no window"));
+    layers.put(
+        "window",
+        new Layer(
+            plus(below, "words", "files", "picture", "session"),
+            Stream.of(
+                    MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
+                .flatMap(List::stream)
+                .toList(),
+            "the window alone knows a toolkit; it draws sessions, and knows no command line"));
+    layers.put(
+        "start",
+        new Layer(
+            plus(below, "words", "files", "picture", "command", "window"),
+            Stream.of(MATHEMATICS, READING_AND_WRITING, List.of("java.util.logging"))
+                .flatMap(List::stream)
+                .toList(),
+            "the start stands above command line and window, which do not know each other, and"
+                + " has no toolkit of its own, so that it runs where there is none"));
     return layers;
   }
 

@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import tightside.files.Demo;
 import tightside.words.Sentences;
 
 /** The command itself and its verbs. */
@@ -22,7 +23,7 @@ import tightside.words.Sentences;
     version = "tightside 0.1.0",
     description = {
       "Links, teeth and degrees of chain-driven camshaft timing.",
-      "With no verb it counts the links of a demo drive."
+      "With no words at all it opens the window."
     },
     footer = {
       "",
@@ -30,7 +31,7 @@ import tightside.words.Sentences;
       "2 the input can't be used.",
       "For practice and cross-checking: the maker's procedure and a qualified hand decide."
     })
-final class Tightside implements Callable<Integer> {
+public final class Tightside implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
@@ -49,7 +50,7 @@ final class Tightside implements Callable<Integer> {
   }
 
   /** Runs one command line and gives its exit code. */
-  static int run(String[] words, PrintWriter out, PrintWriter err) {
+  public static int run(String[] words, PrintWriter out, PrintWriter err) {
     boolean verb = words.length > 0 && VERBS.containsKey(words[0]);
     CommandLine line = verb ? verb(words) : all();
     line.setOut(out).setErr(err);

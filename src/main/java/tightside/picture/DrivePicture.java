@@ -38,7 +38,7 @@ public final class DrivePicture {
     views.forEach(this::draw);
     Bounds drive = draft.bounds();
     double size = Math.max(drive.width(), drive.height());
-    double em = size / 66;
+    double em = options.textScale() * size / 66;
     if (options.labels()) {
       labels(em);
     }
@@ -127,6 +127,8 @@ public final class DrivePicture {
     for (ChainView view : frontFirst) {
       PartLabels.of(view, em).forEach(placer::place);
     }
-    Notes.write(draft, solution, em);
+    if (options.notes()) {
+      Notes.write(draft, solution, em);
+    }
   }
 }

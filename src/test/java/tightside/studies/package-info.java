@@ -1,2 +1,5 @@
-/** Studies that take longer than a test may, each a command of its own. */
+/**
+ * Studies: programs that measure or show something about Tightside for those who work on it. They
+ * are run by hand, as DEVELOPERS.md says.
+ */
 package tightside.studies;

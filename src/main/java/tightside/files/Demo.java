@@ -1,20 +1,18 @@
-package tightside.command;
+package tightside.files;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import tightside.files.Model;
-import tightside.files.ModelReader;
 
 /** The drive that is shown before a person has one of their own. */
-final class Demo {
+public final class Demo {
 
   static final String RESOURCE = "/tightside/models/two-cams-arm.yaml";
 
   private Demo() {}
 
-  static Model model() {
+  public static Model model() {
     try (InputStream in = Demo.class.getResourceAsStream(RESOURCE)) {
       String yaml = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       return ModelReader.parse(yaml).model().orElseThrow();

@@ -1,0 +1,149 @@
+package tightside.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import tightside.session.Sentence.Topic;
+import tightside.timing.ChainSolution;
+import tightside.timing.CountVerdict;
+import tightside.timing.Lag;
+import tightside.timing.ShaftTiming;
+import tightside.timing.Solution;
+import tightside.timing.Strand;
+
+/**
+ * All that a person sees of a snapshot, derived from it alone. What the view before it has found
+ * out of the same drive is not found out again.
+ */
+public final class SessionView {
+
+  /** Crank degrees; far below what can be seen, far above what adding up teeth loses. */
+  private static final double SAME_ANGLE = 1e-6;
+
+  private static final double CYCLE_DEGREES = 720;
+
+  private final Snapshot snapshot;
+  private final DriveFacts facts;
+  private final Solution solution;
+  private final Map<String, CountReading> counts = new LinkedHashMap<>();
+
+  private SessionView(Snapshot snapshot, DriveFacts facts) {
+    this.snapshot = snapshot;
+    this.facts = facts;
+    solution = facts.solver().solve(snapshot.state());
+    facts
+        .judges()
+        .forEach(
+            (chain, judge) ->
+                counts.put(chain, CountReading.of(snapshot, snapshot.chain(chain), judge)));
+  }
+
+  public static SessionView of(Snapshot snapshot) {
+    return new SessionView(snapshot, DriveFacts.of(snapshot.drive()));
+  }
+
+  /** The view of another snapshot; this one if it is the same. */
+  public SessionView next(Snapshot other) {
+    if (other == snapshot) {
+      return this;
+    }
+    return other.drive() == snapshot.drive() ? new SessionView(other, facts) : of(other);
+  }
+
+  public Snapshot snapshot() {
+    return snapshot;
+  }
+
+  public Solution solution() {
+    return solution;
+  }
+
+  /** What the counts of a chain say. */
+  public CountVerdict verdict(String chain) {
+    return counts.get(chain).verdict();
+  }
+
+  /** The strands of a chain, in the direction of travel; empty where it does not fit. */
+  public List<StrandRow> strandRows(String chain) {
+    return Tables.strands(snapshot, solution.chain(chain).orElseThrow());
+  }
+
+  /** Every timed shaft, in the order of the model. */
+  public List<ShaftRow> shaftRows() {
+    return Tables.shafts(solution);
+  }
+
+  /** The strands of a chain with the links that belong there; empty where it does not fit. */
+  public List<Strand> rightStrands(String chain) {
+    return facts.judges().get(chain).strands();
+  }
+
+  /** What is to be said of the counts of a chain: first the verdict, then what stays unproved. */
+  public List<Sentence> countSentences(String chain) {
+    return counts.get(chain).sentences();
+  }
+
+  /** How a chain lies and how its tensioner stands. */
+  public List<Sentence> stands(String chain) {
+    ChainWords words = words(chain);
+    return Stream.concat(words.fit().stream(), words.tensioner().stream()).toList();
+  }
+
+  private ChainWords words(String chain) {
+    return new ChainWords(
+        solution.chain(chain).orElseThrow(),
+        snapshot.heldMm().containsKey(chain),
+        facts.stretchLimits().get(chain));
+  }
+
+  /** All that is to be said, in the order of the topics. */
+  public List<Sentence> sentences() {
+    List<Sentence> sentences = new ArrayList<>(shafts());
+    if (snapshot.crank().toTakeUpDegrees() > 0) {
+      sentences.add(turnedBack());
+    }
+    for (ChainSolution chain : solution.chains()) {
+      String name = chain.chain().name();
+      sentences.addAll(stands(name));
+      sentences.addAll(counts.get(name).sentences());
+      if (wholeCycles() != 0) {
+        sentences.add(words(name).paint(2 * wholeCycles()));
+      }
+    }
+    sentences.sort(Comparator.comparing(Sentence::topic));
+    return sentences;
+  }
+
+  private List<Sentence> shafts() {
+    if (solution.shafts().size() < 2) {
+      return List.of(new Sentence(Topic.SHAFT, "Nothing is known of the timing of any shaft."));
+    }
+    List<ShaftTiming> off = solution.shafts().stream().filter(s -> s.lag() != Lag.RIGHT).toList();
+    if (off.isEmpty()) {
+      return sure()
+          ? List.of(new Sentence(Topic.SHAFT, "Every timed shaft stands where it belongs."))
+          : List.of();
+    }
+    return off.stream()
+        .map(s -> new Sentence(Topic.SHAFT, Words.shaft(snapshot.drive(), s) + "."))
+        .toList();
+  }
+
+  private boolean sure() {
+    return snapshot.heldMm().isEmpty() && snapshot.crank().toTakeUpDegrees() == 0;
+  }
+
+  private Sentence turnedBack() {
+    return new Sentence(Topic.CAUTION, Words.turnedBack(snapshot.crank().toTakeUpDegrees()));
+  }
+
+  /** Cycles of two crank turns since the reference position; 0 where it does not stand at one. */
+  private long wholeCycles() {
+    double cycles = snapshot.crank().degrees() / CYCLE_DEGREES;
+    long nearest = Math.round(cycles);
+    return Math.abs(cycles - nearest) * CYCLE_DEGREES < SAME_ANGLE ? nearest : 0;
+  }
+}

@@ -1,0 +1,125 @@
+package tightside.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import tightside.session.SessionView;
+import tightside.session.Snapshot;
+
+/**
+ * All of the window: the picture, the sentence under it, the bench beside it, the ruler below.
+ * Whatever changes on the desk is shown before the next frame.
+ */
+public final class BenchWindow {
+
+  /** Size of the type at 100 %, pixels; every other size hangs on it. */
+  private static final double TYPE = 14;
+
+  private final Desk desk;
+  private final Player player;
+  private final TopBar top;
+  private final TurnBar turns;
+  private final PictureCanvas picture = new PictureCanvas();
+  private final Label sentence = Controls.label("", "sentence");
+  private final Bench bench;
+  private final Keys keys;
+  private Optional<KeyCard> keyCard = Optional.empty();
+  private final StackPane root = new StackPane();
+  private final Scene scene;
+  private boolean stale = true;
+
+  /**
+   * @param worker does what takes long
+   * @param chooser asks the person for a file
+   */
+  public BenchWindow(Snapshot first, Executor worker, Supplier<Optional<Path>> chooser) {
+    desk = new Desk(first);
+    player = new Player(desk);
+    turns = new TurnBar(desk, player);
+    bench = new Bench(desk);
+    Opening opening = new Opening(desk, bench.problems(), worker, Platform::runLater);
+    Runnable open = () -> chooser.get().ifPresent(opening::open);
+    keys = Keys.of(desk, turns, bench, this::toggleKeys, open);
+    top = new TopBar(desk, open, this::toggleKeys);
+    new PictureHand(picture, desk);
+    scene = scene();
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> keys.press(e, picture));
+    desk.watch(this::changed);
+    picture.requestFocus();
+  }
+
+  private Scene scene() {
+    VBox left = new VBox(picture, sentence);
+    VBox.setVgrow(picture, Priority.ALWAYS);
+    BorderPane pane = new BorderPane(left, top, bench, turns, null);
+    pane.getStyleClass().add("bench-window");
+    root.getChildren().add(pane);
+    Scene built = new Scene(root, 1280, 800);
+    built.getStylesheets().add("/tightside/window/bench.css");
+    built.addPreLayoutPulseListener(this::refresh);
+    return built;
+  }
+
+  private void changed() {
+    stale = true;
+    Platform.requestNextPulse();
+  }
+
+  /** Shows what has changed since it was shown last. */
+  public void refresh() {
+    if (!stale) {
+      return;
+    }
+    stale = false;
+    SessionView view = desk.view();
+    int percent = view.snapshot().look().textPercent();
+    String type = "-fx-font-size: " + TYPE * percent / 100 + "px;";
+    if (!type.equals(root.getStyle())) {
+      root.setStyle(type);
+    }
+    Headline headline = Headline.of(view);
+    sentence.setText(headline.text());
+    sentence.pseudoClassStateChanged(Styling.CAUTION, headline.caution());
+    top.show(view, desk.history());
+    turns.show(view);
+    picture.show(view);
+    bench.show(view);
+  }
+
+  private void toggleKeys() {
+    if (keyCard.isPresent()) {
+      root.getChildren().remove(keyCard.get());
+      keyCard = Optional.empty();
+      picture.requestFocus();
+    } else {
+      keyCard = Optional.of(new KeyCard(keys, this::toggleKeys));
+      root.getChildren().add(keyCard.get());
+      keyCard.get().requestFocus();
+    }
+  }
+
+  public Scene sceneOf() {
+    return scene;
+  }
+
+  public Bench bench() {
+    return bench;
+  }
+
+  public Desk desk() {
+    return desk;
+  }
+
+  PictureCanvas picture() {
+    return picture;
+  }
+}

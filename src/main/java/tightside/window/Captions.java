@@ -1,0 +1,64 @@
+package tightside.window;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tightside.drive.Drive;
+import tightside.picture.DrivePicture;
+import tightside.picture.Ink;
+import tightside.picture.Picture;
+import tightside.picture.PictureOptions;
+import tightside.picture.Shape;
+import tightside.timing.Solution;
+import tightside.timing.State;
+
+/**
+ * The words in a picture. They keep clear of everything that turns, wherever it has turned to, so
+ * they are found their places once and stay there while the engine turns.
+ *
+ * @param still the state they hold for, but for the crank
+ * @param front the chain in front
+ */
+record Captions(
+    Drive drive, State still, Optional<String> front, double textScale, List<Shape> words) {
+
+  private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING, Ink.LEADER);
+
+  static Captions of(Solution solution, Optional<String> front, double textScale) {
+    Picture full = DrivePicture.of(solution, PictureOptions.labelled(front, textScale));
+    List<Shape> words = full.shapes().stream().filter(Captions::caption).toList();
+    return new Captions(solution.drive(), still(solution), front, textScale, words);
+  }
+
+  /** None: where they would have no room to be read. */
+  static Captions none(Solution solution, Optional<String> front, double textScale) {
+    return new Captions(solution.drive(), still(solution), front, textScale, List.of());
+  }
+
+  private static State still(Solution solution) {
+    return solution.state().turnedTo(0, State.Arrived.FORWARD);
+  }
+
+  private static boolean caption(Shape shape) {
+    return WORDS.contains(shape.tag().ink());
+  }
+
+  /** Whether they can stay for another solution. */
+  boolean hold(Solution other, Optional<String> otherFront, double otherScale) {
+    return drive == other.drive()
+        && textScale == otherScale
+        && front.equals(otherFront)
+        && still.equals(still(other));
+  }
+
+  /** The picture of a solution with these words on it. */
+  Picture over(Solution solution) {
+    Picture bare =
+        DrivePicture.of(solution, PictureOptions.labelled(front, textScale).withoutWords());
+    List<Shape> all = new ArrayList<>(bare.shapes());
+    all.addAll(words);
+    return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());
+  }
+}

@@ -1,0 +1,81 @@
+package tightside.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import tightside.session.Edit;
+import tightside.session.History;
+import tightside.session.Look;
+import tightside.session.SessionView;
+import tightside.session.Snapshot;
+
+/**
+ * Where the session lies: the one thing in the window that changes. Whoever does something tells
+ * the desk, and whoever shows something is told by it.
+ */
+public final class Desk {
+
+  private final List<Runnable> watchers = new ArrayList<>();
+  private History history;
+  private SessionView view;
+
+  Desk(Snapshot first) {
+    history = History.opened(first);
+    view = SessionView.of(first);
+  }
+
+  History history() {
+    return history;
+  }
+
+  public Snapshot now() {
+    return history.now();
+  }
+
+  /** What is to be seen now; worked out when it is asked for. */
+  SessionView view() {
+    view = view.next(history.now());
+    return view;
+  }
+
+  /** Calls back after every change. */
+  void watch(Runnable watcher) {
+    watchers.add(watcher);
+  }
+
+  /** Takes a step from where the session stands now. */
+  public void act(Function<Snapshot, Edit> step) {
+    change(history.step(step.apply(now())));
+  }
+
+  /** Looks otherwise at the same. */
+  public void look(UnaryOperator<Look> other) {
+    Look look = other.apply(now().look());
+    if (!look.equals(now().look())) {
+      change(history.look(look));
+    }
+  }
+
+  void undo() {
+    change(history.undo());
+  }
+
+  void redo() {
+    change(history.redo());
+  }
+
+  /** Begins anew with another drive, looked at in the same text size. */
+  void open(Snapshot snapshot) {
+    Look look = snapshot.look();
+    int text = now().look().textPercent();
+    change(History.opened(snapshot.with(new Look(look.selected(), now().look().counting(), text))));
+  }
+
+  private void change(History next) {
+    if (next != history) {
+      history = next;
+      watchers.forEach(Runnable::run);
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package tightside.window;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import tightside.session.Sentence;
+import tightside.session.Sentence.Topic;
+import tightside.session.SessionView;
+
+/**
+ * What is said large, of all that can be said: a warning before anything else, then where the paint
+ * is after whole cycles, then what the counts say, then how the shafts stand.
+ *
+ * @param caution whether it warns
+ */
+record Headline(String text, boolean caution) {
+
+  static Headline of(SessionView view) {
+    List<Sentence> sentences = view.sentences();
+    List<Sentence> cautions = about(sentences, Topic.CAUTION);
+    if (!cautions.isEmpty()) {
+      String more = cautions.size() > 1 ? " (" + (cautions.size() - 1) + " more below.)" : "";
+      return new Headline(cautions.get(0).text() + more, true);
+    }
+    List<Sentence> paint = about(sentences, Topic.PAINT);
+    if (!paint.isEmpty()) {
+      return new Headline(joined(paint), false);
+    }
+    List<String> counted = counted(view);
+    if (!counted.isEmpty()) {
+      return new Headline(String.join(" ", counted), false);
+    }
+    List<Sentence> shafts = about(sentences, Topic.SHAFT);
+    List<Sentence> said = shafts.isEmpty() ? about(sentences, Topic.TENSIONER) : shafts;
+    return new Headline(joined(said), false);
+  }
+
+  /** What the counts say, chain by chain, where something is counted; in full it is on the card. */
+  private static List<String> counted(SessionView view) {
+    return view.snapshot().drive().chains().stream()
+        .filter(chain -> counted(view, chain.name()))
+        .flatMap(chain -> about(view.countSentences(chain.name()), Topic.COUNTS).stream())
+        .map(sentence -> brief(sentence.text()))
+        .toList();
+  }
+
+  private static boolean counted(SessionView view, String chain) {
+    return view.snapshot().counts().keySet().stream().anyMatch(id -> id.chain().equals(chain));
+  }
+
+  /** The first thing that a sentence says. */
+  private static String brief(String sentence) {
+    int more = sentence.indexOf(": ", sentence.indexOf(' '));
+    return more < 0 ? sentence : sentence.substring(0, more) + ".";
+  }
+
+  private static List<Sentence> about(List<Sentence> sentences, Topic topic) {
+    return sentences.stream().filter(s -> s.topic() == topic).toList();
+  }
+
+  private static String joined(List<Sentence> sentences) {
+    return sentences.stream().map(Sentence::text).collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,84 @@
+package tightside.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.input.KeyCode;
+import tightside.window.Keys.Key;
+import tightside.window.Keys.Stroke;
+
+/** The keys of the window, in the order in which a person reads them. */
+record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable open) {
+
+  List<Key> keys() {
+    List<Key> keys = new ArrayList<>();
+    turning(keys);
+    sprockets(keys);
+    rest(keys);
+    return keys;
+  }
+
+  private void turning(List<Key> keys) {
+    bare(keys, "Right, Up", "one degree on", KeyCode.RIGHT, () -> turns.by(1));
+    bare(keys, "", "", KeyCode.UP, () -> turns.by(1));
+    bare(keys, "Left, Down", "one degree back", KeyCode.LEFT, () -> turns.by(-1));
+    bare(keys, "", "", KeyCode.DOWN, () -> turns.by(-1));
+    any(keys, "Page up, Ctrl+Right", "one tooth on", KeyCode.PAGE_UP, () -> turns.teeth(1));
+    control(keys, "", "", KeyCode.RIGHT, () -> turns.teeth(1));
+    any(keys, "Page down, Ctrl+Left", "one tooth back", KeyCode.PAGE_DOWN, () -> turns.teeth(-1));
+    control(keys, "", "", KeyCode.LEFT, () -> turns.teeth(-1));
+    bare(keys, "T", "two turns on", KeyCode.T, turns::twoTurns);
+    bare(keys, "Home", "back to the reference position", KeyCode.HOME, turns::reference);
+    bare(keys, "Space", "play, pause", KeyCode.SPACE, turns::toggle);
+  }
+
+  private void sprockets(List<Key> keys) {
+    for (int i = 1; i <= 9; i++) {
+      int number = i;
+      String words = i == 1 ? "1 to 9" : "";
+      String does = i == 1 ? "select a sprocket by its number" : "";
+      bare(keys, words, does, KeyCode.getKeyCode("" + i), () -> Keys.select(desk, number));
+    }
+    String on = "set the selected sprocket over by one tooth, ahead or behind";
+    bare(keys, "+ and \u2212", on, KeyCode.PLUS, () -> Keys.reseat(desk, 1));
+    bare(keys, "", "", KeyCode.MINUS, () -> Keys.reseat(desk, -1));
+  }
+
+  private void rest(List<Key> keys) {
+    control(keys, "Ctrl+Z", "undo", KeyCode.Z, desk::undo);
+    control(keys, "Ctrl+Y, Ctrl+Shift+Z", "redo", KeyCode.Y, desk::redo);
+    keys.add(new Key("", "", false, new Stroke(KeyCode.Z, true, true), desk::redo));
+    control(keys, "Ctrl+O", "open a model file", KeyCode.O, open);
+    int number = 0;
+    for (Bench.Card card : Bench.Card.values()) {
+      number++;
+      control(
+          keys,
+          "Ctrl+" + number,
+          "the card " + card.words(),
+          KeyCode.getKeyCode("" + number),
+          () -> bench.turnTo(card));
+    }
+    control(keys, "Ctrl++, Ctrl+\u2212", "larger, smaller text", KeyCode.PLUS, larger(1));
+    control(keys, "", "", KeyCode.MINUS, larger(-1));
+    any(keys, "Tab, Shift+Tab", "from one control to the next", KeyCode.UNDEFINED, () -> {});
+    any(keys, "Esc", "back to the picture", KeyCode.UNDEFINED, () -> {});
+    any(keys, "F1", "show or hide this list", KeyCode.F1, help);
+  }
+
+  private Runnable larger(int steps) {
+    return () -> TopBar.resize(desk, steps);
+  }
+
+  private static void bare(List<Key> keys, String words, String does, KeyCode code, Runnable run) {
+    keys.add(new Key(words, does, true, Stroke.of(code), run));
+  }
+
+  private static void any(List<Key> keys, String words, String does, KeyCode code, Runnable run) {
+    keys.add(new Key(words, does, false, Stroke.of(code), run));
+  }
+
+  private static void control(
+      List<Key> keys, String words, String does, KeyCode code, Runnable run) {
+    keys.add(new Key(words, does, false, Stroke.control(code), run));
+  }
+}

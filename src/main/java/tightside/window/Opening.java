@@ -1,0 +1,49 @@
+package tightside.window;
+
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
+import tightside.files.ModelReader;
+import tightside.files.ModelReading;
+import tightside.session.Snapshot;
+
+/**
+ * Opens model files: reads them on another thread, and shows what came of it on the window's own.
+ * Of several files asked for in a hurry the last one counts.
+ *
+ * @param problems where it is told what is wrong
+ * @param worker reads
+ * @param screen runs what touches the window
+ */
+record Opening(
+    Desk desk, ProblemPanel problems, Executor worker, Executor screen, AtomicLong asked) {
+
+  Opening(Desk desk, ProblemPanel problems, Executor worker, Executor screen) {
+    this(desk, problems, worker, screen, new AtomicLong());
+  }
+
+  void open(Path file) {
+    long number = asked.incrementAndGet();
+    worker.execute(
+        () -> {
+          ModelReading reading = ModelReader.read(file);
+          screen.execute(
+              () -> {
+                if (asked.get() == number) {
+                  show(file, reading);
+                }
+              });
+        });
+  }
+
+  private void show(Path file, ModelReading reading) {
+    String name = file.getFileName().toString();
+    problems.clear();
+    reading.model().ifPresent(model -> desk.open(Snapshot.opened(model.drive(), name)));
+    if (reading.model().isEmpty()) {
+      problems.show(name + " can't be opened as it is.", reading.problems());
+    } else if (!reading.problems().isEmpty()) {
+      problems.show(name + " is open; have a look at this all the same.", reading.problems());
+    }
+  }
+}

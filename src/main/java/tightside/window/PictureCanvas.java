@@ -1,0 +1,188 @@
+package tightside.window;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.picture.Bounds;
+import tightside.picture.Picture;
+import tightside.picture.Shape;
+import tightside.session.SessionView;
+import tightside.session.Snapshot;
+
+/** The drive, drawn as large as there is room. It is drawn once a pulse at most. */
+final class PictureCanvas extends Region {
+
+  /** Size of the words in the picture at 100 %, pixels. */
+  private static final double TEXT = 12.5;
+
+  /** The drive is drawn no smaller than this share of its size without words. */
+  private static final double LEAST_DRIVE = 0.66;
+
+  /** As large as the drive lets them be to begin with; then smaller. */
+  private static final double LARGEST_SCALE = 2.5;
+
+  private final Canvas canvas = new Canvas();
+  private SessionView view;
+  private Picture picture;
+  private Fit fit = new Fit(0, 0, 1);
+  private Frame frame;
+  private Captions captions;
+
+  /**
+   * What the scale of the picture hangs on. It stays while the engine turns.
+   *
+   * @param seen all that was to be seen since
+   * @param textScale of the words in the picture
+   */
+  private record Frame(
+      Object drive, double width, double height, int textPercent, Bounds seen, double textScale) {
+
+    boolean holds(Snapshot now, double otherWidth, double otherHeight) {
+      return drive == now.drive()
+          && width == otherWidth
+          && height == otherHeight
+          && textPercent == now.look().textPercent();
+    }
+
+    Frame seeing(Bounds more) {
+      Bounds all = seen.holds(more) ? seen : seen.with(more);
+      return new Frame(drive, width, height, textPercent, all, textScale);
+    }
+  }
+
+  PictureCanvas() {
+    getChildren().add(canvas);
+    getStyleClass().add("picture");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setMinSize(160, 120);
+  }
+
+  void show(SessionView next) {
+    view = next;
+    picture = null;
+    requestLayout();
+  }
+
+  /** The point of the drive under a pixel of this node, mm. */
+  Vector2D under(double x, double y) {
+    return fit.under(x, y);
+  }
+
+  Fit fit() {
+    return fit;
+  }
+
+  /** How large the words in the picture are, pixels. */
+  double emPixels() {
+    return emMm(picture.shapes()) * fit.scale();
+  }
+
+  /** What was drawn last. */
+  Optional<Picture> picture() {
+    return Optional.ofNullable(picture);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = Math.floor(getWidth());
+    double height = Math.floor(getHeight());
+    if (view == null || width < 1 || height < 1) {
+      return;
+    }
+    if (canvas.getWidth() != width || canvas.getHeight() != height) {
+      canvas.setWidth(width);
+      canvas.setHeight(height);
+      picture = null;
+    }
+    if (picture == null) {
+      draw(width, height);
+    }
+  }
+
+  private void draw(double width, double height) {
+    Snapshot now = view.snapshot();
+    if (frame == null || !frame.holds(now, width, height)) {
+      frame = framed(width, height);
+    }
+    Captions before = captions;
+    picture = drawn(frame.textScale());
+    if (captions != before) {
+      see(bounds(picture.shapes()), width, height);
+    }
+    setAccessibleText(picture.title() + ". " + picture.description());
+    GraphicsContext g = canvas.getGraphicsContext2D();
+    g.clearRect(0, 0, width, height);
+    new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
+    new Spotlight(g, fit).show(now);
+  }
+
+  /** Stays where it is as long as everything is in sight, for a hand may be holding it. */
+  private void see(Bounds all, double width, double height) {
+    if (!fit.sees(all, width, height)) {
+      frame = frame.seeing(all);
+      fit = Fit.of(frame.seen(), width, height);
+    }
+  }
+
+  /**
+   * Finds the size of the words: as large as all other text, or smaller where they would leave the
+   * drive too little room.
+   */
+  private Frame framed(double width, double height) {
+    Snapshot now = view.snapshot();
+    int percent = now.look().textPercent();
+    double bare = Fit.of(bounds(drawn(0).shapes()), width, height).scale();
+    double wanted = TEXT * percent / 100;
+    double scale = LARGEST_SCALE;
+    Bounds seen = null;
+    for (int i = 0; i < 14; i++) {
+      List<Shape> shapes = drawn(scale).shapes();
+      seen = bounds(shapes);
+      double fits = Fit.of(seen, width, height).scale();
+      double em = emMm(shapes) * fits;
+      if (em <= 1.03 * wanted && fits >= LEAST_DRIVE * bare) {
+        break;
+      }
+      scale *= em > wanted ? Math.max(0.5, wanted / em) : 0.87;
+    }
+    fit = Fit.of(seen, width, height);
+    return new Frame(now.drive(), width, height, percent, seen, scale);
+  }
+
+  private static double emMm(List<Shape> shapes) {
+    return shapes.stream()
+        .filter(Shape.Text.class::isInstance)
+        .mapToDouble(s -> ((Shape.Text) s).sizeMm())
+        .max()
+        .orElse(1);
+  }
+
+  private Picture drawn(double textScale) {
+    if (textScale == 0) {
+      return Captions.none(view.solution(), front(), 1).over(view.solution());
+    }
+    if (captions == null || !captions.hold(view.solution(), front(), textScale)) {
+      captions = Captions.of(view.solution(), front(), textScale);
+    }
+    return captions.over(view.solution());
+  }
+
+  /** The chain that is selected lies in front. */
+  private Optional<String> front() {
+    return view.snapshot().look().selected().map(s -> s.chain());
+  }
+
+  private static Bounds bounds(List<Shape> shapes) {
+    Bounds all = shapes.get(0).bounds();
+    for (Shape shape : shapes) {
+      Bounds next = shape.bounds();
+      all = all.holds(next) ? all : all.with(next);
+    }
+    return all.grown(0.012 * Math.max(all.width(), all.height()));
+  }
+}

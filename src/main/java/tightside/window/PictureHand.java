@@ -1,0 +1,102 @@
+package tightside.window;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.drive.Drive;
+import tightside.session.Edits;
+import tightside.session.Look;
+import tightside.session.Turns;
+
+/**
+ * A hand on the picture. It turns the engine round the crank from anywhere but another sprocket;
+ * another sprocket it lifts and sets over by whole teeth.
+ */
+final class PictureHand {
+
+  private final PictureCanvas canvas;
+  private final Desk desk;
+  private Drive known;
+  private List<Wheel> wheels = List.of();
+  private Swing swing;
+  private int lifted;
+
+  PictureHand(PictureCanvas canvas, Desk desk) {
+    this.canvas = canvas;
+    this.desk = desk;
+    canvas.setOnMousePressed(this::take);
+    canvas.setOnMouseDragged(this::go);
+    canvas.setOnMouseReleased(e -> swing = null);
+    canvas.setOnMouseMoved(this::hint);
+    canvas.setOnScroll(this::wheel);
+  }
+
+  private List<Wheel> wheels() {
+    if (known != desk.now().drive()) {
+      known = desk.now().drive();
+      wheels = Wheel.all(known);
+    }
+    return wheels;
+  }
+
+  private Vector2D point(MouseEvent e) {
+    return canvas.under(e.getX(), e.getY());
+  }
+
+  private Optional<Wheel> lifting(Vector2D point) {
+    return Wheel.at(wheels(), point).filter(w -> !w.crank());
+  }
+
+  private void take(MouseEvent e) {
+    canvas.requestFocus();
+    if (e.getButton() != MouseButton.PRIMARY) {
+      return;
+    }
+    Vector2D point = point(e);
+    Optional<Wheel> sprocket = lifting(point);
+    Wheel crank = wheels().stream().filter(Wheel::crank).findFirst().orElseThrow();
+    swing = new Swing(sprocket.orElse(crank), point);
+    lifted = 0;
+    Optional<Look.Selection> selected =
+        sprocket
+            .map(Wheel::seat)
+            .map(seat -> new Look.Selection(seat.chain(), Optional.of(seat.shaft())));
+    desk.look(look -> look.selecting(selected));
+  }
+
+  private void go(MouseEvent e) {
+    if (swing == null) {
+      return;
+    }
+    double step = swing.to(point(e));
+    if (swing.wheel().crank()) {
+      desk.act(now -> Turns.by(now, step));
+    } else {
+      int more = swing.teeth() - lifted;
+      lifted = swing.teeth();
+      if (more != 0) {
+        desk.act(now -> Edits.reseat(now, swing.wheel().seat(), more));
+      }
+    }
+  }
+
+  private void hint(MouseEvent e) {
+    canvas.setCursor(lifting(point(e)).isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
+  }
+
+  private void wheel(ScrollEvent e) {
+    if (e.getDeltaY() != 0) {
+      int way = e.getDeltaY() > 0 ? 1 : -1;
+      if (e.isControlDown()) {
+        desk.act(now -> Turns.byTeeth(now, way));
+      } else {
+        desk.act(now -> Turns.by(now, way));
+      }
+      e.consume();
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package tightside.window;
+
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import tightside.files.Problem;
+
+/** What is wrong with a model that was to be opened, beside the drive that was shown before. */
+final class ProblemPanel extends VBox {
+
+  private final Label title = Controls.label("", "card-title");
+  private final VBox list = new VBox();
+
+  ProblemPanel() {
+    getStyleClass().add("problems");
+    list.getStyleClass().add("problem-list");
+    ScrollPane scroll = new ScrollPane(list);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("problem-scroll");
+    Button close = Controls.button("Close", "Close the list of problems", this::clear);
+    close.setId("close-problems");
+    getChildren().addAll(title, scroll, close);
+    clear();
+  }
+
+  void clear() {
+    list.getChildren().clear();
+    Controls.visible(this, false);
+  }
+
+  /**
+   * @param heading one sentence
+   */
+  void show(String heading, List<Problem> problems) {
+    title.setText(heading);
+    list.getChildren().clear();
+    for (Problem problem : problems) {
+      String words =
+          "Line %d, column %d: %s".formatted(problem.line(), problem.column(), problem.message());
+      Label label = Controls.label(words, problem.error() ? "refusal" : "note");
+      label.setFocusTraversable(true);
+      label.setAccessibleText(words);
+      list.getChildren().add(label);
+    }
+    Controls.visible(this, true);
+  }
+}

@@ -1,0 +1,48 @@
+package tightside.window;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+
+/** A choice of a few, all of them in sight: one of them is always taken. */
+final class Segments<T> extends HBox {
+
+  private final Map<T, ToggleButton> buttons = new LinkedHashMap<>();
+  private final ToggleGroup group = new ToggleGroup();
+
+  /**
+   * @param what is chosen, for those who hear it only
+   * @param words by choice, in order
+   */
+  Segments(String what, Map<T, String> words, Consumer<T> chosen) {
+    getStyleClass().add("segments");
+    words.forEach((choice, word) -> getChildren().add(button(what, choice, word, chosen)));
+    setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    setMaxWidth(USE_PREF_SIZE);
+  }
+
+  private ToggleButton button(String what, T choice, String word, Consumer<T> chosen) {
+    ToggleButton button = new ToggleButton(word);
+    button.setToggleGroup(group);
+    button.setAccessibleText(what + ": " + word);
+    button.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    button.setOnAction(
+        e -> {
+          button.setSelected(true);
+          chosen.accept(choice);
+        });
+    buttons.put(choice, button);
+    return button;
+  }
+
+  void show(T choice) {
+    buttons.get(choice).setSelected(true);
+  }
+
+  ToggleButton of(T choice) {
+    return buttons.get(choice);
+  }
+}

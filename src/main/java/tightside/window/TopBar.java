@@ -1,0 +1,83 @@
+package tightside.window;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import tightside.drive.Seen;
+import tightside.session.Edits;
+import tightside.session.History;
+import tightside.session.SessionView;
+
+/** What is on the bench, the way back, how much can be seen, and how large it is written. */
+final class TopBar extends FlowPane {
+
+  private final Label name = Controls.tag("", "drive-name");
+  private final Button undo;
+  private final Button redo;
+  private final Segments<Seen> cover;
+  private final Label size = Controls.tag("");
+
+  /**
+   * @param open asks for another model
+   * @param keys shows what the keys do
+   */
+  TopBar(Desk desk, Runnable open, Runnable keys) {
+    getStyleClass().addAll("flow", "top-bar");
+    undo = Controls.button("Undo", "Undo", desk::undo);
+    undo.setId("undo");
+    redo = Controls.button("Redo", "Redo", desk::redo);
+    redo.setId("redo");
+    cover = new Segments<>("Access", covers(), seen -> desk.act(now -> Edits.cover(now, seen)));
+    cover.setId("cover");
+    Button opening = Controls.button("Open", "Open a model file", open);
+    opening.setId("open");
+    Button help = Controls.button("Keys", "Show what the keys do", keys);
+    help.setId("keys");
+    getChildren().addAll(name, opening, undo, redo, cover, text(desk), help);
+    setMinHeight(USE_PREF_SIZE);
+  }
+
+  private static Map<Seen, String> covers() {
+    Map<Seen, String> covers = new LinkedHashMap<>();
+    covers.put(Seen.COVER_ON, "Cover on");
+    covers.put(Seen.COVER_OFF, "Cover off");
+    covers.put(Seen.BORESCOPE, "Borescope");
+    return covers;
+  }
+
+  private Node text(Desk desk) {
+    Button smaller = Controls.button("A\u2212", "Smaller text", () -> resize(desk, -1));
+    smaller.setId("smaller");
+    Button larger = Controls.button("A+", "Larger text", () -> resize(desk, 1));
+    larger.setId("larger");
+    HBox text = new HBox(smaller, size, larger);
+    text.getStyleClass().add("close");
+    text.setAlignment(Pos.CENTER_LEFT);
+    return text;
+  }
+
+  static void resize(Desk desk, int steps) {
+    desk.look(look -> look.textSteps(steps));
+  }
+
+  void show(SessionView view, History history) {
+    name.setText(view.snapshot().drive().name());
+    show(undo, "Undo", history.undoName());
+    show(redo, "Redo", history.redoName());
+    cover.show(view.snapshot().cover());
+    size.setText(view.snapshot().look().textPercent() + " %");
+  }
+
+  private static void show(Button button, String verb, Optional<String> step) {
+    String words = step.map(name -> verb + ": " + name).orElse(verb);
+    button.setText(words);
+    button.setAccessibleText(words);
+    button.setDisable(step.isEmpty());
+  }
+}

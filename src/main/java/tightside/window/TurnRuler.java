@@ -1,0 +1,144 @@
+package tightside.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleConsumer;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Polygon;
+import tightside.session.Snapshot;
+
+/**
+ * Two turns of the crank laid out straight, a tick for each tooth of its sprocket and a number at
+ * each quarter turn. The grip says where the crank stands; dragged, it turns the engine.
+ */
+final class TurnRuler extends Region {
+
+  static final double CYCLE = 720;
+  private static final int NUMBER_EVERY = 90;
+
+  private final Line base = new Line();
+  private final List<Line> ticks = new ArrayList<>();
+  private final List<Label> numbers = new ArrayList<>();
+  private final Polygon grip = new Polygon();
+  private int teeth = -1;
+  private double degrees;
+
+  /**
+   * @param turnTo is told the angle to which the grip is dragged, in the cycle it stands in
+   */
+  TurnRuler(DoubleConsumer turnTo) {
+    getStyleClass().add("ruler");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.SLIDER);
+    setAccessibleText("Crank angle on a ruler of two turns");
+    base.getStyleClass().add("ruler-line");
+    grip.getStyleClass().add("grip");
+    for (int at = 0; at <= CYCLE; at += NUMBER_EVERY) {
+      Label number = Controls.tag(at + "°", "ruler-number");
+      number.setMouseTransparent(true);
+      numbers.add(number);
+    }
+    setOnMousePressed(e -> drag(e.getX(), turnTo));
+    setOnMouseDragged(e -> drag(e.getX(), turnTo));
+  }
+
+  private void drag(double x, DoubleConsumer turnTo) {
+    requestFocus();
+    double share = Math.max(0, Math.min(1, (x - inset()) / along()));
+    turnTo.accept(Math.floor(degrees / CYCLE) * CYCLE + share * CYCLE);
+  }
+
+  void show(Snapshot now, int crankTeeth) {
+    degrees = now.crank().degrees();
+    if (teeth != crankTeeth) {
+      teeth = crankTeeth;
+      ticks.clear();
+      for (int k = 0; k <= 2 * teeth; k++) {
+        Line tick = new Line();
+        tick.getStyleClass().add("ruler-line");
+        ticks.add(tick);
+      }
+      getChildren().setAll(base);
+      getChildren().addAll(ticks);
+      getChildren().addAll(numbers);
+      getChildren().add(grip);
+    }
+    place();
+    notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
+  }
+
+  private double em() {
+    return numbers.get(0).getFont().getSize();
+  }
+
+  private double inset() {
+    return 2 * em();
+  }
+
+  private double along() {
+    return Math.max(1, getWidth() - 2 * inset());
+  }
+
+  private double x(double ofCycle) {
+    return inset() + along() * ofCycle / CYCLE;
+  }
+
+  private static double line(double x) {
+    return Math.floor(x) + 0.5;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return Math.ceil(3.1 * em());
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return computePrefHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double y = line(1.35 * em());
+    base.setStartX(line(x(0)));
+    base.setEndX(line(x(CYCLE)));
+    base.setStartY(y);
+    base.setEndY(y);
+    for (int k = 0; k < ticks.size(); k++) {
+      double x = line(x(k * 360.0 / teeth));
+      ticks.get(k).setStartX(x);
+      ticks.get(k).setEndX(x);
+      ticks.get(k).setStartY(y);
+      ticks.get(k).setEndY(y + (k % teeth == 0 ? 0.8 : 0.45) * em());
+    }
+    for (int i = 0; i < numbers.size(); i++) {
+      Label number = numbers.get(i);
+      number.autosize();
+      number.relocate(
+          Math.round(x(i * NUMBER_EVERY) - number.getWidth() / 2), Math.round(y + 0.8 * em()));
+    }
+    place();
+  }
+
+  private void place() {
+    double em = em();
+    double half = 0.6 * em;
+    grip.getPoints().setAll(-half, 0.0, half, 0.0, half, 0.7 * em, 0.0, 1.25 * em, -half, 0.7 * em);
+    grip.setLayoutX(x(degrees - Math.floor(degrees / CYCLE) * CYCLE));
+    grip.setLayoutY(0.1 * em);
+  }
+
+  @Override
+  public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+    return switch (attribute) {
+      case VALUE -> degrees;
+      case MIN_VALUE -> 0.0;
+      case MAX_VALUE -> CYCLE;
+      default -> super.queryAccessibleAttribute(attribute, parameters);
+    };
+  }
+}

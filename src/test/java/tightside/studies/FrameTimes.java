@@ -1,0 +1,171 @@
+package tightside.studies;
+
+import com.sun.javafx.tk.RenderJob;
+import com.sun.javafx.tk.Toolkit;
+import java.io.BufferedReader;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import tightside.session.Turns;
+import tightside.window.BenchWindow;
+
+/**
+ * How long it takes from an event to the finished frame, on the busiest model at 1920x1080 in
+ * software rendering, one event after the other; and how long the window takes to appear, beside an
+ * empty one of the same toolkit.
+ */
+public final class FrameTimes {
+
+  private static final int WARM_UP = 400;
+  private static final int EVENTS = 600;
+  private static final int STARTS = 7;
+
+  private FrameTimes() {}
+
+  /**
+   * @param words any word leaves the starts out
+   */
+  public static void main(String[] words) throws Exception {
+    System.setProperty("javafx.animation.fullspeed", "true");
+    Headless.screen(1920, 1080);
+    CountDownLatch done = new CountDownLatch(1);
+    Platform.startup(() -> new Run(done).begin());
+    done.await();
+    if (words.length == 0) {
+      starts();
+    }
+    System.exit(0);
+  }
+
+  /** One run of events; all of it but the last stamp happens on the window's thread. */
+  private static final class Run {
+
+    private final CountDownLatch done;
+    private final List<Double> millis = new ArrayList<>();
+    private BenchWindow window;
+    private int events;
+    private long began;
+
+    Run(CountDownLatch done) {
+      this.done = done;
+    }
+
+    void begin() {
+      window = new BenchWindow(Headless.opened("v-six-two-stages"), Runnable::run, Optional::empty);
+      Stage stage = new Stage();
+      stage.setScene(window.sceneOf());
+      stage.setWidth(1920);
+      stage.setHeight(1080);
+      stage.show();
+      window.sceneOf().addPostLayoutPulseListener(this::laidOut);
+      Platform.runLater(this::turn);
+    }
+
+    private boolean waiting;
+
+    private void turn() {
+      began = System.nanoTime();
+      waiting = true;
+      window.desk().act(now -> Turns.by(now, 1.7));
+    }
+
+    /**
+     * The frame goes to the renderer when this pulse ends; what is queued there then follows it.
+     */
+    private void laidOut() {
+      if (waiting) {
+        waiting = false;
+        Platform.runLater(() -> Toolkit.getToolkit().addRenderJob(new RenderJob(this::finished)));
+      }
+    }
+
+    private void finished() {
+      double took = (System.nanoTime() - began) / 1e6;
+      Platform.runLater(
+          () -> {
+            events++;
+            if (events > WARM_UP) {
+              millis.add(took);
+            }
+            if (events < WARM_UP + EVENTS) {
+              turn();
+            } else {
+              print("event to frame, ms", millis);
+              done.countDown();
+            }
+          });
+    }
+  }
+
+  private static double share(List<Double> values, double share) {
+    List<Double> sorted = values.stream().sorted().toList();
+    return sorted.get((int) Math.min(sorted.size() - 1, Math.round(share * sorted.size())));
+  }
+
+  private static void print(String what, List<Double> values) {
+    System.out.printf(
+        Locale.ROOT,
+        "%s: median %.1f, 95th percentile %.1f (%d)%n",
+        what,
+        share(values, 0.5),
+        share(values, 0.95),
+        values.size());
+  }
+
+  private static void starts() throws IOException, InterruptedException {
+    List<Double> empty = new ArrayList<>();
+    List<Double> bench = new ArrayList<>();
+    for (int i = 0; i < STARTS; i++) {
+      empty.add(start("empty"));
+      bench.add(start("bench"));
+    }
+    print("start to first frame, empty window, ms", empty);
+    print("start to first frame, this window, ms", bench);
+    System.out.printf(
+        Locale.ROOT, "ratio of the medians %.2f%n", share(bench, 0.5) / share(empty, 0.5));
+  }
+
+  /** As it is here, whether a virtual machine or Maven has put it together. */
+  private static String classPath() {
+    if (FrameTimes.class.getClassLoader() instanceof URLClassLoader loader) {
+      return Stream.of(loader.getURLs())
+          .map(url -> Path.of(URI.create(url.toString())).toString())
+          .collect(Collectors.joining(File.pathSeparator));
+    }
+    return System.getProperty("java.class.path");
+  }
+
+  private static double start(String which) throws IOException, InterruptedException {
+    long began = System.nanoTime();
+    Process process =
+        new ProcessBuilder(
+                System.getProperty("java.home") + "/bin/java",
+                "-cp",
+                classPath(),
+                FirstFrame.class.getName(),
+                which)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try (BufferedReader out =
+        new BufferedReader(
+            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+      out.readLine();
+    }
+    double took = (System.nanoTime() - began) / 1e6;
+    process.waitFor();
+    return took;
+  }
+}

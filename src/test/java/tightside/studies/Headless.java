@@ -1,0 +1,26 @@
+package tightside.studies;
+
+import java.nio.file.Path;
+import tightside.files.ModelReader;
+import tightside.session.Snapshot;
+
+/** A screen in memory, and the demo drives to show on it. */
+final class Headless {
+
+  private Headless() {}
+
+  /** To be called before the toolkit starts. */
+  static void screen(int width, int height) {
+    System.setProperty("glass.platform", "Monocle");
+    System.setProperty("monocle.platform", "Headless");
+    System.setProperty("headless.geometry", width + "x" + height + "-32");
+    System.setProperty("prism.order", "sw");
+    System.setProperty("java.awt.headless", "true");
+  }
+
+  static Snapshot opened(String name) {
+    Path file = Path.of("models", name + ".yaml");
+    return Snapshot.opened(
+        ModelReader.read(file).model().orElseThrow().drive(), file.getFileName().toString());
+  }
+}

@@ -1,0 +1,131 @@
+package tightside.studies;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import tightside.drive.Seen;
+import tightside.session.Edits;
+import tightside.session.Look;
+import tightside.session.StrandId;
+import tightside.session.Turns;
+import tightside.timing.Seat;
+import tightside.window.Bench;
+import tightside.window.BenchWindow;
+import tightside.window.Desk;
+
+/** Draws the window in a handful of states into {@code target/screenshots}, without a display. */
+public final class Screenshots {
+
+  private static final Path FOLDER = Path.of("target", "screenshots");
+
+  private Screenshots() {}
+
+  public static void main(String[] words) throws IOException, InterruptedException {
+    Headless.screen(1920, 1080);
+    Files.createDirectories(FOLDER);
+    CountDownLatch done = new CountDownLatch(1);
+    Platform.startup(
+        () -> {
+          try {
+            all();
+          } finally {
+            done.countDown();
+          }
+        });
+    done.await();
+    System.out.println("Screenshots are in " + FOLDER);
+    System.exit(0);
+  }
+
+  private static void all() {
+    for (int[] size : new int[][] {{1280, 800, 100}, {1920, 1080, 100}, {1280, 800, 150}}) {
+      shoot("counted", "two-cams-arm", size, Bench.Card.COUNT, Screenshots::counted);
+      shoot("reseated", "v-six-two-stages", size, Bench.Card.RESEAT, Screenshots::reseated);
+      shoot("worn", "two-cams-arm", size, Bench.Card.WEAR, Screenshots::worn);
+      shoot("covered", "v-six-two-stages", size, Bench.Card.COUNT, Screenshots::covered);
+      shoot("back", "counterclockwise-balancers", size, Bench.Card.TABLE, Screenshots::back);
+      shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
+    }
+  }
+
+  private static void counted(Desk desk) {
+    desk.act(now -> Edits.reseat(now, new Seat("main", "exhaust"), 1));
+    desk.act(now -> Edits.count(now, new StrandId("main", "crank", "intake"), "51"));
+    desk.act(now -> Edits.count(now, new StrandId("main", "intake", "exhaust"), "18"));
+    desk.act(now -> Edits.count(now, new StrandId("main", "exhaust", "crank"), "49"));
+  }
+
+  private static void reseated(Desk desk) {
+    desk.look(
+        look ->
+            look.selecting(Optional.of(new Look.Selection("left", Optional.of("left-intake")))));
+    desk.act(now -> Edits.reseat(now, new Seat("left", "left-intake"), -2));
+  }
+
+  private static void worn(Desk desk) {
+    desk.act(now -> Edits.stretch(now, "main", 1.1));
+  }
+
+  private static void covered(Desk desk) {
+    desk.act(now -> Edits.cover(now, Seen.COVER_ON));
+  }
+
+  private static void back(Desk desk) {
+    desk.act(now -> Turns.by(now, 130));
+    desk.act(now -> Turns.by(now, -12.5));
+  }
+
+  private static void twoTurns(Desk desk) {
+    desk.act(Turns::byTwoTurns);
+  }
+
+  private static void shoot(
+      String name, String model, int[] size, Bench.Card card, Consumer<Desk> done) {
+    BenchWindow window = new BenchWindow(Headless.opened(model), Runnable::run, Optional::empty);
+    Desk desk = window.desk();
+    desk.look(look -> look.textSteps((size[2] - look.textPercent()) / 10));
+    window.bench().turnTo(card);
+    done.accept(desk);
+    Stage stage = new Stage();
+    stage.setScene(window.sceneOf());
+    stage.setWidth(size[0]);
+    stage.setHeight(size[1]);
+    stage.show();
+    for (int i = 0; i < 3; i++) {
+      window.refresh();
+      window.sceneOf().getRoot().applyCss();
+      window.sceneOf().getRoot().layout();
+    }
+    write(
+        window.sceneOf().snapshot(null),
+        FOLDER.resolve("%s-%dx%d-%d.png".formatted(name, size[0], size[1], size[2])));
+    stage.close();
+  }
+
+  private static void write(WritableImage image, Path file) {
+    int width = (int) image.getWidth();
+    int height = (int) image.getHeight();
+    BufferedImage pixels = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    PixelReader reader = image.getPixelReader();
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        pixels.setRGB(x, y, reader.getArgb(x, y));
+      }
+    }
+    try {
+      ImageIO.write(pixels, "png", file.toFile());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

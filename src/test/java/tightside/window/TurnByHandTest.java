@@ -1,0 +1,176 @@
+package tightside.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.Stream;
+import javafx.scene.input.KeyCode;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tightside.picture.Ink;
+import tightside.picture.Shape;
+
+/** The engine turned in every way that the window knows, read from state and picture. */
+class TurnByHandTest {
+
+  /** Degrees: far finer than a hand, far coarser than rounding. */
+  private static final double CLOSE = 1e-6;
+
+  private static Screen screen;
+
+  @BeforeAll
+  static void open() {
+    screen = new Screen(Models.opened("two-cams-arm"));
+  }
+
+  @BeforeEach
+  void atTheReferencePosition() {
+    screen.act(w -> w.desk().open(Models.opened("two-cams-arm")));
+    screen.press(KeyCode.ESCAPE);
+  }
+
+  private static double crank() {
+    return screen.now().crank().degrees();
+  }
+
+  /** 18 teeth at the crank: one tooth is 20 degrees. */
+  @ParameterizedTest
+  @CsvSource({
+    "RIGHT, false, 1",
+    "UP, false, 1",
+    "LEFT, false, -1",
+    "DOWN, false, -1",
+    "PAGE_UP, false, 20",
+    "PAGE_DOWN, false, -20",
+    "RIGHT, true, 20",
+    "LEFT, true, -20",
+    "T, false, 720"
+  })
+  void keysTurn(KeyCode code, boolean control, double degrees) {
+    screen.press(code, control, false);
+    assertThat(crank()).isEqualTo(degrees, within(CLOSE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "degree-on, 1",
+    "degree-back, -1",
+    "tooth-on, 20",
+    "tooth-back, -20",
+    "two-turns, 720"
+  })
+  void buttonsTurn(String id, double degrees) {
+    screen.fire(id);
+    assertThat(crank()).isEqualTo(degrees, within(CLOSE));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {"12.5;12.5", "12,5;12.5", "-3;-3", "1234,5;1234.5"})
+  void typedAnglesTakePointAndComma(String typed, double degrees) {
+    screen.enter("angle", typed);
+    assertThat(crank()).isEqualTo(degrees, within(CLOSE));
+  }
+
+  @Test
+  void whatIsNoAngleIsRefusedInASentenceAndTurnsNothing() {
+    screen.enter("angle", "ten");
+    assertThat(crank()).isZero();
+    assertThat(screen.words()).contains("\"ten\" is no number");
+  }
+
+  @Test
+  void draggingRoundTheCrankTurnsItByTheAngleOfTheHand() {
+    screen.drag("crank", 60, 90, 150);
+    assertThat(crank()).isEqualTo(60, within(0.5));
+  }
+
+  @Test
+  void draggingRoundTheCrankAgainstItsRunTurnsItBackAndWarns() {
+    screen.drag("crank", 60, 150, 120);
+    assertThat(crank()).isEqualTo(-30, within(0.5));
+    assertThat(screen.sentence()).startsWith("The engine was turned back");
+  }
+
+  @Test
+  void draggingTheGripTurnsToWhereItIsLetGo() {
+    TurnRuler ruler =
+        (TurnRuler)
+            screen.all().stream().filter(TurnRuler.class::isInstance).findFirst().orElseThrow();
+    screen.act(w -> Mouse.press(ruler, ruler.getWidth() / 2, 10));
+    assertThat(crank()).isEqualTo(360, within(1.0));
+  }
+
+  @Test
+  void thePictureTurnsWithTheCrank() {
+    Vector2D before = mark();
+    screen.enter("angle", "90");
+    Vector2D after = mark();
+    assertThat(before.getY()).isNegative();
+    assertThat(after.getX()).isLessThan(-5);
+    assertThat(after.getY()).isEqualTo(0, within(1e-6));
+  }
+
+  /** The tip of the crank's mark; the crank stands at the origin. */
+  private static Vector2D mark() {
+    return Stream.of(screen.window().picture().picture().orElseThrow())
+        .flatMap(p -> p.shapes().stream())
+        .filter(s -> s.tag().ink() == Ink.MARK)
+        .map(s -> ((Shape.Path) s).curves().get(0).from())
+        .filter(tip -> tip.norm() < 40)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void afterTwoTurnsItSaysThatThePaintHasMovedOnAndWhenItMeetsAgain() {
+    screen.fire("two-turns");
+    assertThat(screen.sentence())
+        .startsWith("After 2 turns the painted links of main stand")
+        .contains("118 turns");
+  }
+
+  @Test
+  void afterAsManyTurnsAsThePaintNeedsItMeetsTheMarksAgain() {
+    screen.enter("angle", Integer.toString(118 * 360));
+    assertThat(screen.sentence())
+        .isEqualTo("After 118 turns the painted links of main meet the marks again.");
+  }
+
+  @Test
+  void homeGoesBackToTheReferencePositionWithoutTurningBack() {
+    screen.enter("angle", "100");
+    screen.press(KeyCode.HOME);
+    assertThat(crank()).isZero();
+    assertThat(screen.sentence()).isEqualTo("Every timed shaft stands where it belongs.");
+  }
+
+  @Test
+  void playTurnsAtItsSpeedUntilItIsPaused() {
+    screen.act(
+        w -> {
+          Player player = new Player(w.desk());
+          player.speed(90);
+          player.tick(1_000_000_000L);
+          player.tick(3_000_000_000L);
+        });
+    assertThat(crank()).isEqualTo(180, within(CLOSE));
+    screen.fire("play");
+    assertThat(screen.words()).contains("Pause");
+    screen.fire("play");
+    assertThat(screen.words()).contains("Play");
+  }
+
+  @Test
+  void turnsThatFollowEachOtherAreUndoneAsOne() {
+    screen.press(KeyCode.RIGHT);
+    screen.press(KeyCode.RIGHT);
+    screen.control(KeyCode.Z);
+    assertThat(crank()).isZero();
+  }
+}
