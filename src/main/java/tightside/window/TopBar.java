@@ -31,15 +31,17 @@ final class TopBar extends FlowPane {
     getStyleClass().addAll("flow", "top-bar");
     undo = Controls.button("Undo", "Undo", desk::undo);
     undo.setId("undo");
+    undo.getStyleClass().add("step-button");
     redo = Controls.button("Redo", "Redo", desk::redo);
     redo.setId("redo");
+    redo.getStyleClass().add("step-button");
     cover = new Segments<>("Access", covers(), seen -> desk.act(now -> Edits.cover(now, seen)));
     cover.setId("cover");
     Button opening = Controls.button("Open", "Open a model file", open);
     opening.setId("open");
     Button help = Controls.button("Keys", "Show what the keys do", keys);
     help.setId("keys");
-    getChildren().addAll(name, opening, undo, redo, cover, text(desk), help);
+    getChildren().addAll(name, opening, cover, text(desk), help, undo, redo);
     setMinHeight(USE_PREF_SIZE);
   }
 

@@ -167,6 +167,15 @@ class TurnByHandTest {
   }
 
   @Test
+  void thePictureStaysWhereItIsWhileAHandTurnsIt() {
+    Fit before = screen.window().picture().fit();
+    for (String angle : new String[] {"1", "117.5", "1234.5"}) {
+      screen.enter("angle", angle);
+      assertThat(screen.window().picture().fit()).isEqualTo(before);
+    }
+  }
+
+  @Test
   void turnsThatFollowEachOtherAreUndoneAsOne() {
     screen.press(KeyCode.RIGHT);
     screen.press(KeyCode.RIGHT);
