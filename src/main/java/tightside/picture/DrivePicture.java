@@ -34,6 +34,21 @@ public final class DrivePicture {
     return new DrivePicture(solution, options).picture();
   }
 
+  /**
+   * The same without words, in the bounds and with the lines of a picture drawn before: for a drive
+   * that moves.
+   */
+  public static Picture within(Picture before, Solution solution, PictureOptions options) {
+    DrivePicture drawing = new DrivePicture(solution, options.withoutWords());
+    drawing.views.forEach(drawing::draw);
+    return new Picture(
+        drawing.draft.shapes(),
+        before.bounds(),
+        before.lineMm(),
+        solution.drive().name(),
+        PictureWords.description(solution));
+  }
+
   private Picture picture() {
     views.forEach(this::draw);
     Bounds drive = draft.bounds();
@@ -98,7 +113,9 @@ public final class DrivePicture {
         .ifPresentOrElse(lay -> ChainDrawing.draw(draft, view, lay), () -> pathWithoutChain(view));
     places.forEach(place -> MarkDrawing.draw(draft, view, place));
     places.forEach(place -> TurningArrow.draw(draft, view, place));
-    view.path().ifPresent(path -> keepClear(view, new PathWalk(path)));
+    if (options.labels()) {
+      view.path().ifPresent(path -> keepClear(view, new PathWalk(path)));
+    }
   }
 
   private void pathWithoutChain(ChainView view) {

@@ -28,21 +28,28 @@ public final class SessionView {
   private final Snapshot snapshot;
   private final DriveFacts facts;
   private final Solution solution;
-  private final Map<String, CountReading> counts = new LinkedHashMap<>();
+  private final Map<String, CountReading> counts;
 
-  private SessionView(Snapshot snapshot, DriveFacts facts) {
+  private SessionView(Snapshot snapshot, DriveFacts facts, Map<String, CountReading> counts) {
     this.snapshot = snapshot;
     this.facts = facts;
+    this.counts = counts;
     solution = facts.solver().solve(snapshot.state());
+  }
+
+  public static SessionView of(Snapshot snapshot) {
+    DriveFacts facts = DriveFacts.of(snapshot.drive());
+    return new SessionView(snapshot, facts, read(snapshot, facts));
+  }
+
+  private static Map<String, CountReading> read(Snapshot snapshot, DriveFacts facts) {
+    Map<String, CountReading> counts = new LinkedHashMap<>();
     facts
         .judges()
         .forEach(
             (chain, judge) ->
                 counts.put(chain, CountReading.of(snapshot, snapshot.chain(chain), judge)));
-  }
-
-  public static SessionView of(Snapshot snapshot) {
-    return new SessionView(snapshot, DriveFacts.of(snapshot.drive()));
+    return counts;
   }
 
   /** The view of another snapshot; this one if it is the same. */
@@ -50,7 +57,12 @@ public final class SessionView {
     if (other == snapshot) {
       return this;
     }
-    return other.drive() == snapshot.drive() ? new SessionView(other, facts) : of(other);
+    if (other.drive() != snapshot.drive()) {
+      return of(other);
+    }
+    boolean countedTheSame =
+        other.cover() == snapshot.cover() && other.counts().equals(snapshot.counts());
+    return new SessionView(other, facts, countedTheSame ? counts : read(other, facts));
   }
 
   public Snapshot snapshot() {

@@ -1,5 +1,6 @@
 package tightside.timing;
 
+import java.math.BigInteger;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,13 +28,16 @@ public final class Solver {
   private final Drive drive;
   private final Gearing gearing;
   private final Map<String, Reference> references;
+  private final Map<String, BigInteger> realign;
 
   private Solver(Drive drive) {
     this.drive = drive;
     gearing = drive.gearing();
     references = new LinkedHashMap<>();
+    realign = new HashMap<>();
     for (Chain chain : gearing.order()) {
       references.put(chain.name(), Reference.of(drive, chain));
+      realign.put(chain.name(), Realign.crankTurns(chain, gearing));
     }
   }
 
@@ -133,7 +137,7 @@ public final class Solver {
         tensioner(chain, fit),
         reference.marksOff(),
         strands,
-        Realign.crankTurns(chain, gearing),
+        realign.get(chain.name()),
         state.crankDegrees() * turns * chain.driver().teeth() / 360);
   }
 

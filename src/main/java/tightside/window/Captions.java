@@ -20,21 +20,29 @@ import tightside.timing.State;
  *
  * @param still the state they hold for, but for the crank
  * @param front the chain in front
+ * @param first the picture in which they found their places
  */
 record Captions(
-    Drive drive, State still, Optional<String> front, double textScale, List<Shape> words) {
+    Drive drive,
+    State still,
+    Optional<String> front,
+    double textScale,
+    List<Shape> words,
+    Picture first) {
 
   private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING, Ink.LEADER);
 
   static Captions of(Solution solution, Optional<String> front, double textScale) {
     Picture full = DrivePicture.of(solution, PictureOptions.labelled(front, textScale));
     List<Shape> words = full.shapes().stream().filter(Captions::caption).toList();
-    return new Captions(solution.drive(), still(solution), front, textScale, words);
+    return new Captions(solution.drive(), still(solution), front, textScale, words, full);
   }
 
   /** None: where they would have no room to be read. */
   static Captions none(Solution solution, Optional<String> front, double textScale) {
-    return new Captions(solution.drive(), still(solution), front, textScale, List.of());
+    Picture bare =
+        DrivePicture.of(solution, PictureOptions.labelled(front, textScale).withoutWords());
+    return new Captions(solution.drive(), still(solution), front, textScale, List.of(), bare);
   }
 
   private static State still(Solution solution) {
@@ -55,8 +63,7 @@ record Captions(
 
   /** The picture of a solution with these words on it. */
   Picture over(Solution solution) {
-    Picture bare =
-        DrivePicture.of(solution, PictureOptions.labelled(front, textScale).withoutWords());
+    Picture bare = DrivePicture.within(first, solution, PictureOptions.labelled(front, textScale));
     List<Shape> all = new ArrayList<>(bare.shapes());
     all.addAll(words);
     return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());
