@@ -14,8 +14,9 @@ public final class ValveWords {
 
   /** When a valve opens and closes, and how near it comes to its piston. */
   public static String valve(Clearance clearance) {
-    return "%s: opens %s, closes %s; %s."
+    return "%s valve on %s: opens %s, closes %s; %s."
         .formatted(
+            clearance.valve().intake() ? "Intake" : "Exhaust",
             clearance.valve().shaft(),
             angle(clearance.opensDegrees()),
             angle(clearance.closesDegrees()),
@@ -81,9 +82,12 @@ public final class ValveWords {
     StringBuilder text = new StringBuilder(teeth(row.teeth())).append(": ");
     text.append(nearest(row.nearest()));
     row.closed().ifPresent(c -> text.append("; compression ").append(ratio(c)));
-    row.overlapDegrees()
-        .ifPresent(o -> text.append("; overlap ").append(Numbers.fixed(o, 0)).append(" degrees"));
+    row.overlapDegrees().ifPresent(o -> text.append("; ").append(shortOverlap(o)));
     return text.append(".").toString();
+  }
+
+  private static String shortOverlap(double degrees) {
+    return degrees > 0 ? "overlap " + Numbers.fixed(degrees, 0) + " degrees" : "no overlap";
   }
 
   private static String teeth(int teeth) {
@@ -96,8 +100,8 @@ public final class ValveWords {
 
   /** What to do where a valve touches. */
   public static String contactCaution() {
-    return "A valve meets its piston: do not turn this engine, by starter or by hand, before its"
-        + " camshafts stand right.";
+    return "A VALVE MEETS ITS PISTON. Do not crank this engine, and do not turn it by hand either,"
+        + " before its camshafts stand right; the maker's procedure says how to get there.";
   }
 
   /** What the room leaves out. */
