@@ -29,12 +29,16 @@ public record Limits(double least, double most, String unit) {
   public static final Limits CENTRELINE_DEGREES = new Limits(-360, 360, "crank degrees");
   public static final Limits TILT_DEGREES = new Limits(-60, 60, "degrees");
   public static final Limits GAP_MM = new Limits(0, 200, "mm");
+  public static final Limits CRANK_DEGREES = new Limits(-720, 720, "crank degrees");
+  public static final Limits SPRING_PRELOAD_N = new Limits(0, 50_000, "N");
+  public static final Limits SPRING_RATE_N_PER_MM = new Limits(0, 5_000, "N/mm");
   public static final Limits PHASER_TRAVEL_DEGREES = new Limits(0.5, 120, "camshaft degrees");
   public static final Limits LOCKING_PLAY_DEGREES = new Limits(0, 15, "camshaft degrees");
 
   public static final Limits SHAFTS = new Limits(1, 40, "shafts");
   public static final Limits CHAINS = new Limits(1, 12, "chains");
   public static final Limits ROUTE = new Limits(2, 40, "entries");
+  public static final Limits CYLINDERS = new Limits(1, 24, "cylinders");
   public static final Limits VALVES = new Limits(1, 64, "valves");
 
   public boolean allow(double value) {

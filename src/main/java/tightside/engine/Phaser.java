@@ -20,4 +20,13 @@ public record Phaser(double travelDegrees, Rest rest) {
   public Phaser {
     Limits.PHASER_TRAVEL_DEGREES.refuseOutside("travel", travelDegrees);
   }
+
+  /** Camshaft degrees from its rest to its most retarded end stop, zero or negative. */
+  public double leastDegrees() {
+    return switch (rest) {
+      case RETARDED -> 0;
+      case ADVANCED -> -travelDegrees;
+      case MIDDLE -> -travelDegrees / 2;
+    };
+  }
 }

@@ -1,5 +1,6 @@
 package tightside.engine;
 
+import java.util.Optional;
 import tightside.drive.Limits;
 
 /**
@@ -12,6 +13,7 @@ import tightside.drive.Limits;
  *     positive after it
  * @param tiltDegrees between stem and cylinder axis
  * @param gapMm from the closed valve to the piston crown at top dead centre, along the cylinder
+ * @param spring that closes it, if anybody measured it
  */
 public record Valve(
     String shaft,
@@ -20,7 +22,8 @@ public record Valve(
     double centrelineDegrees,
     LiftLaw law,
     double tiltDegrees,
-    double gapMm) {
+    double gapMm,
+    Optional<Spring> spring) {
 
   public Valve {
     Limits.LIFT_MM.refuseOutside("lift", liftMm);
@@ -28,5 +31,60 @@ public record Valve(
     Limits.CENTRELINE_DEGREES.refuseOutside("centreline", centrelineDegrees);
     Limits.TILT_DEGREES.refuseOutside("tilt", tiltDegrees);
     Limits.GAP_MM.refuseOutside("gap", gapMm);
+  }
+
+  /** A valve whose spring nobody measured. */
+  public Valve(
+      String shaft,
+      double liftMm,
+      double durationDegrees,
+      double centrelineDegrees,
+      LiftLaw law,
+      double tiltDegrees,
+      double gapMm) {
+    this(
+        shaft,
+        liftMm,
+        durationDegrees,
+        centrelineDegrees,
+        law,
+        tiltDegrees,
+        gapMm,
+        Optional.empty());
+  }
+
+  /** Whether it lets the charge in: its full lift follows top dead centre at gas exchange. */
+  public boolean intake() {
+    return centrelineDegrees > 0;
+  }
+
+  /** Crank degrees from top dead centre at gas exchange to where it opens. */
+  public double opensDegrees() {
+    return centrelineDegrees - durationDegrees / 2;
+  }
+
+  /** Crank degrees from top dead centre at gas exchange to where it closes. */
+  public double closesDegrees() {
+    return centrelineDegrees + durationDegrees / 2;
+  }
+
+  /** Lift along the stem, mm, at a crank angle; the difference is taken within +-360 degrees. */
+  public double liftMm(double crankDegrees) {
+    return liftMm * law.share(way(Math.abs(fromCentreline(crankDegrees))));
+  }
+
+  /** How the lift grows, mm per crank degree. */
+  public double liftPerDegreeMm(double crankDegrees) {
+    double from = fromCentreline(crankDegrees);
+    double slope = liftMm * law.slope(way(Math.abs(from))) / (durationDegrees / 2);
+    return from < 0 ? slope : -slope;
+  }
+
+  private double fromCentreline(double crankDegrees) {
+    return Math.IEEEremainder(crankDegrees - centrelineDegrees, 720);
+  }
+
+  private double way(double degreesFromCentreline) {
+    return 1 - degreesFromCentreline / (durationDegrees / 2);
   }
 }

@@ -9,6 +9,7 @@ import tightside.drive.Role;
 import tightside.drive.Shaft;
 import tightside.engine.Engine;
 import tightside.engine.LiftLaw;
+import tightside.engine.Spring;
 import tightside.engine.Valve;
 import tightside.job.Job;
 
@@ -34,10 +35,31 @@ final class EngineDecoder {
     for (SectionReader valve : Lists.sections(s.need("valves"), Limits.VALVES)) {
       valve(valve.called("valve"), shafts, valves);
     }
+    List<Double> phases = phases(s.may("phases"));
+    Optional<Double> at = Numbers.number(s.may("at-reference"), Limits.CRANK_DEGREES);
     if (!s.sound()) {
       return Optional.empty();
     }
-    return Optional.of(new Engine(bore.get(), stroke.get(), rod.get(), ratio.get(), valves));
+    return Optional.of(
+        new Engine(
+            bore.get(),
+            stroke.get(),
+            rod.get(),
+            ratio.get(),
+            valves,
+            phases,
+            Numbers.primitive(at)));
+  }
+
+  private static List<Double> phases(Optional<Value> value) {
+    if (value.isEmpty()) {
+      return Engine.ONE_CYLINDER;
+    }
+    List<Double> phases = Lists.numbers(value, Limits.CRANK_DEGREES, Limits.CYLINDERS);
+    if (!phases.isEmpty() && phases.get(0) != 0) {
+      value.get().complain(Fault.PHASE_OF_THE_FIRST, Map.of("phase", phases.get(0)));
+    }
+    return phases;
   }
 
   private static Optional<Double> rod(Optional<Value> value, Optional<Double> stroke) {
@@ -57,6 +79,7 @@ final class EngineDecoder {
     Optional<LiftLaw> law = Words.choice(s.need("law"), LiftLaw.values());
     Optional<Double> tilt = Numbers.number(s.need("tilt"), Limits.TILT_DEGREES);
     Optional<Double> gap = Numbers.number(s.need("gap"), Limits.GAP_MM);
+    Optional<Spring> spring = spring(s.may("spring"));
     if (s.sound()) {
       valves.add(
           new Valve(
@@ -66,8 +89,20 @@ final class EngineDecoder {
               centreline.get(),
               law.get(),
               tilt.get(),
-              gap.get()));
+              gap.get(),
+              spring));
     }
+  }
+
+  private static Optional<Spring> spring(Optional<Value> value) {
+    Optional<SectionReader> section = SectionReader.of(value);
+    if (section.isEmpty()) {
+      return Optional.empty();
+    }
+    SectionReader s = section.get();
+    Optional<Double> preload = Numbers.number(s.need("preload"), Limits.SPRING_PRELOAD_N);
+    Optional<Double> rate = Numbers.number(s.need("rate"), Limits.SPRING_RATE_N_PER_MM);
+    return s.sound() ? Optional.of(new Spring(preload.get(), rate.get())) : Optional.empty();
   }
 
   /** The name of a camshaft of the drive. */

@@ -70,6 +70,19 @@ final class Lists {
     return items(value);
   }
 
+  /** Numbers, one or more; none if not all of them can be read. */
+  static List<Double> numbers(Optional<Value> value, Limits each, Limits many) {
+    List<Value> items = upTo(many, value, items(value));
+    List<Double> numbers = new ArrayList<>();
+    for (Value item : items) {
+      Optional<Double> number = Numbers.number(Optional.of(item), each);
+      if (number.isPresent()) {
+        numbers.add(number.get());
+      }
+    }
+    return numbers.size() == items.size() ? numbers : List.of();
+  }
+
   /** A point, mm. */
   static Optional<Vector2D> point(Optional<Value> value) {
     List<Double> numbers = new ArrayList<>();

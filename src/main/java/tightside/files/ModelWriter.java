@@ -1,11 +1,13 @@
 package tightside.files;
 
+import java.util.List;
 import java.util.Optional;
 import tightside.drive.Chain;
 import tightside.drive.RouteEntry;
 import tightside.drive.Shaft;
 import tightside.engine.Engine;
 import tightside.engine.Phaser;
+import tightside.engine.Spring;
 import tightside.engine.Valve;
 import tightside.job.Job;
 
@@ -76,6 +78,11 @@ public final class ModelWriter {
     line("  stroke: " + YamlText.number(engine.strokeMm()));
     line("  rod: " + YamlText.number(engine.rodMm()));
     line("  compression-ratio: " + YamlText.number(engine.compressionRatio()));
+    if (!engine.phasesDegrees().equals(Engine.ONE_CYLINDER)) {
+      List<String> phases = engine.phasesDegrees().stream().map(YamlText::number).toList();
+      line("  phases: [" + String.join(", ", phases) + "]");
+    }
+    engine.atReferenceDegrees().ifPresent(at -> line("  at-reference: " + YamlText.number(at)));
     line("  valves:");
     engine.valves().forEach(this::valve);
   }
@@ -90,7 +97,15 @@ public final class ModelWriter {
             .with("law", Terms.of(valve.law()))
             .with("tilt", valve.tiltDegrees())
             .with("gap", valve.gapMm());
+    valve.spring().ifPresent(spring -> braces.with("spring", spring(spring)));
     line("    - " + braces);
+  }
+
+  private static String spring(Spring spring) {
+    return new Braces()
+        .with("preload", spring.preloadN())
+        .with("rate", spring.rateNPerMm())
+        .toString();
   }
 
   private void job(Job job) {

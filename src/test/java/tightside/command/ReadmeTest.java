@@ -51,7 +51,7 @@ class ReadmeTest {
   @Test
   void theTourShowsEveryVerb() throws IOException {
     assertThat(shown().stream().map(s -> s.command().split(" ")[0]))
-        .contains("counts", "reseat", "stretch", "hold-back", "check", "picture");
+        .contains("counts", "reseat", "stretch", "hold-back", "valves", "check", "picture");
   }
 
   @Test
@@ -63,6 +63,9 @@ class ReadmeTest {
     }
     assertThat(Run.of("reseat", "models/v-six-two-stages.yaml", "left/left-idler=+1").code())
         .isZero();
+    assertThat(Run.of("valves", "models/one-tooth-touches.yaml", "exhaust=-20").code())
+        .isEqualTo(1);
+    assertThat(Run.of("valves", "models/one-tooth-forgives.yaml", "exhaust=-20").code()).isZero();
     assertThat(Run.of("reseat", Run.ANSWERED, "intake=+1", "exhaust=+1").code()).isZero();
   }
 }

@@ -33,6 +33,13 @@ class RefusalsTest {
         "stretch models/two-cams-arm.yaml 0.2 0.3     | CHAIN=PERCENT for each",
         "stretch models/two-cams-arm.yaml main=0.2 main=0.3 | stretched twice",
         "stretch models/two-cams-arm.yaml             | PERCENT",
+        "valves models/two-cams-arm.yaml inlet=1      | valves hang on intake and exhaust",
+        "valves models/two-cams-arm.yaml crank=1      | opens no valve of this model",
+        "valves models/two-cams-arm.yaml intake       | write SHAFT=CRANKDEG, such as intake=-20",
+        "valves models/two-cams-arm.yaml intake=1,5   | with a decimal point",
+        "valves models/two-cams-arm.yaml intake=361   | from -360 to 360",
+        "valves models/two-cams-arm.yaml intake=1 intake=2 | advanced twice",
+        "valves models/counterclockwise-balancers.yaml | with bore, stroke, rod",
         "counts                                       | FILE",
         "count models/two-cams-arm.yaml               | counts",
         "counts models/two-cams-arm.yaml other.yaml   | one word too many",
@@ -104,7 +111,7 @@ class RefusalsTest {
       assertThat(run.err()).isEmpty();
     }
     assertThat(Run.of("--help").out())
-        .contains("counts", "reseat", "stretch", "hold-back", "check", "picture");
+        .contains("counts", "reseat", "stretch", "hold-back", "valves", "check", "picture");
     assertThat(Run.of("--version").out()).startsWith("tightside ");
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +51,28 @@ class EngineTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () -> new Valve("intake", lift, duration, centreline, LiftLaw.CYCLOIDAL, tilt, gap));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"10, 0", "0, 1000", "0, NaN"})
+  void phasesCountFromTheFirstCylinder(double first, double second) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                new Engine(
+                    78,
+                    73,
+                    128,
+                    10.5,
+                    List.of(VALVE),
+                    List.of(first, second),
+                    OptionalDouble.empty()));
+  }
+
+  @Test
+  void aSpringThatPullsIsRefused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> new Spring(-1, 20));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Spring(200, -1));
   }
 
   @Test

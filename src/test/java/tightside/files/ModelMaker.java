@@ -28,6 +28,7 @@ import tightside.drive.TautPath;
 import tightside.engine.Engine;
 import tightside.engine.LiftLaw;
 import tightside.engine.Phaser;
+import tightside.engine.Spring;
 import tightside.engine.Valve;
 import tightside.geometry.Bearing;
 import tightside.geometry.FaceCurve;
@@ -242,9 +243,19 @@ final class ModelMaker {
               about(0, 120),
               one(LiftLaw.values()),
               about(0, 30),
-              about(6, 1)));
+              about(6, 1),
+              random.nextBoolean()
+                  ? Optional.of(new Spring(about(300, 90), about(30, 9)))
+                  : Optional.empty()));
     }
-    return new Engine(about(78, 9), about(73, 9), about(128, 9), about(10, 1), valves);
+    return new Engine(
+        about(78, 9),
+        about(73, 9),
+        about(128, 9),
+        about(10, 1),
+        valves,
+        random.nextBoolean() ? Engine.ONE_CYLINDER : List.of(0.0, about(500, 40), about(180, 20)),
+        random.nextBoolean() ? OptionalDouble.of(about(0, 360)) : OptionalDouble.empty());
   }
 
   private Job job() {

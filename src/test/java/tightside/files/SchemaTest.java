@@ -97,6 +97,10 @@ class SchemaTest {
     limits.put("/valve/properties/centreline", Limits.CENTRELINE_DEGREES);
     limits.put("/valve/properties/tilt", Limits.TILT_DEGREES);
     limits.put("/valve/properties/gap", Limits.GAP_MM);
+    limits.put("/valve/properties/spring/properties/preload", Limits.SPRING_PRELOAD_N);
+    limits.put("/valve/properties/spring/properties/rate", Limits.SPRING_RATE_N_PER_MM);
+    limits.put("/engine/properties/phases/items", Limits.CRANK_DEGREES);
+    limits.put("/engine/properties/at-reference", Limits.CRANK_DEGREES);
     limits.put("/engine/properties/bore", Limits.BORE_MM);
     limits.put("/engine/properties/stroke", Limits.STROKE_MM);
     limits.put("/engine/properties/rod", Limits.ROD_MM);
