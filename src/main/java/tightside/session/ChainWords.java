@@ -10,6 +10,7 @@ import tightside.session.Sentence.Topic;
 import tightside.timing.ChainSolution;
 import tightside.timing.MarkOff;
 import tightside.timing.TensionerReading;
+import tightside.words.Numbers;
 
 /**
  * The words for how a chain lies, how its tensioner stands and where its paint is.
@@ -48,7 +49,7 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
     ChainFit fit = solution.fit();
     if (fit instanceof ChainFit.TooShort tooShort) {
       return Optional.of(
-          "Chain %s is %s mm too short.".formatted(name(), Figures.tenths(tooShort.byMm())));
+          "Chain %s is %s mm too short.".formatted(name(), Numbers.fixed(tooShort.byMm(), 1)));
     }
     if (fit instanceof ChainFit.SprocketMissed missed) {
       return Optional.of(
@@ -70,8 +71,8 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
   }
 
   private Sentence tensioner(TensionerReading reading) {
-    String out = Figures.tenths(reading.extensionMm());
-    String over = Figures.tenths(reading.slackLeftMm());
+    String out = Numbers.fixed(reading.extensionMm(), 1);
+    String over = Numbers.fixed(reading.slackLeftMm(), 1);
     if (held) {
       return new Sentence(
           Topic.TENSIONER,
@@ -97,14 +98,13 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
                 name(),
                 out,
                 steps,
-                Figures.tenths(reading.travelMm() - reading.extensionMm()),
+                Numbers.fixed(reading.travelMm() - reading.extensionMm(), 1),
                 runsOut()));
   }
 
   private String runsOut() {
     return runsOutPercent.isPresent()
-        ? "; it runs out at %s %% stretch"
-            .formatted(Figures.hundredths(runsOutPercent.getAsDouble()))
+        ? "; it runs out at %s %% stretch".formatted(Numbers.fixed(runsOutPercent.getAsDouble(), 2))
         : "";
   }
 
@@ -136,6 +136,6 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
 
   private static String links(double on) {
     boolean whole = Math.abs(on - Math.rint(on)) < 1e-6;
-    return whole ? Long.toString(Math.round(on)) : Figures.tenths(on);
+    return whole ? Long.toString(Math.round(on)) : Numbers.fixed(on, 1);
   }
 }

@@ -6,6 +6,7 @@ import tightside.drive.Seen;
 import tightside.timing.Lay;
 import tightside.timing.Seat;
 import tightside.timing.State;
+import tightside.words.Numbers;
 
 /** What a person can do to a drive besides turning it. Each is pure: it leads to a new snapshot. */
 public final class Edits {
@@ -54,7 +55,7 @@ public final class Edits {
         "stretch " + chain,
         percent == 0
             ? "Fit %s new".formatted(chain)
-            : "Stretch %s to %s %%".formatted(chain, Figures.hundredths(percent)),
+            : "Stretch %s to %s %%".formatted(chain, Numbers.fixed(percent, 2)),
         now.with(
             new State(
                 state.crankDegrees(),
@@ -68,7 +69,7 @@ public final class Edits {
   public static Edit hold(Snapshot now, String chain, double extensionMm) {
     return Edit.partOf(
         "hold " + chain,
-        "Hold the plunger of %s at %s mm".formatted(chain, Figures.tenths(extensionMm)),
+        "Hold the plunger of %s at %s mm".formatted(chain, Numbers.fixed(extensionMm, 1)),
         now.with(now.state().held(chain, extensionMm)));
   }
 

@@ -3,6 +3,7 @@ package tightside.session;
 import java.util.Optional;
 import tightside.drive.Chain;
 import tightside.drive.Sprocket;
+import tightside.words.Numbers;
 
 /** Turning the crankshaft. Turns that follow each other are undone as one. */
 public final class Turns {
@@ -20,7 +21,7 @@ public final class Turns {
     double angle = Math.max(Crank.ANGLE.least(), Math.min(Crank.ANGLE.most(), degrees));
     return Edit.partOf(
         GESTURE,
-        "Turn the crank to %s degrees".formatted(Figures.tenths(angle)),
+        "Turn the crank to %s degrees".formatted(Numbers.fixed(angle, 1)),
         now.with(now.crank().turnedTo(angle)));
   }
 
