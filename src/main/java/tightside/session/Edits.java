@@ -21,8 +21,11 @@ public final class Edits {
     int sits = now.state().teethAt(seat);
     int wanted = Math.max(-Lay.MOST_TEETH, Math.min(Lay.MOST_TEETH, sits + teeth));
     return Edit.single(
-        "Reseat %s by %+d".formatted(Words.sprocket(now.drive(), seat), wanted - sits),
-        now.with(now.state().reseated(seat, wanted)));
+        reseated(now, seat, wanted - sits), now.with(now.state().reseated(seat, wanted)));
+  }
+
+  static String reseated(Snapshot now, Seat seat, int teeth) {
+    return "Reseat %s by %+d".formatted(Words.sprocket(now.drive(), seat), teeth);
   }
 
   /** Puts a sprocket where it belongs. */
