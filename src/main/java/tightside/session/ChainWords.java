@@ -76,16 +76,16 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
     if (held) {
       return new Sentence(
           Topic.TENSIONER,
-          ("The plunger of %s is held at %s mm with %s mm of chain over, so no angle holds until "
+          ("The plunger of %s is held at %s mm with %s mm of chain left over, so no angle holds until "
                   + "it is let go.")
               .formatted(name(), out, over));
     }
     if (!reading.taut()) {
       return new Sentence(
           Topic.CAUTION,
-          ("The tensioner of %s has run out: at its full travel of %s mm, %s mm of chain are "
-                  + "over%s, and a chain as loose as this can jump teeth.")
-              .formatted(name(), out, over, runsOut()));
+          ("The tensioner of %s has run out: at its full travel of %s mm, %s mm of chain is "
+                  + "left over%s, and a chain as loose as this can jump teeth.")
+              .formatted(name(), out, over, runsOut("ran")));
     }
     String steps =
         reading.steps().isPresent()
@@ -99,12 +99,16 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
                 out,
                 steps,
                 Numbers.fixed(reading.travelMm() - reading.extensionMm(), 1),
-                runsOut()));
+                runsOut("runs")));
   }
 
-  private String runsOut() {
+  /**
+   * @param verb whether it still has some way to go
+   */
+  private String runsOut(String verb) {
     return runsOutPercent.isPresent()
-        ? "; it runs out at %s %% stretch".formatted(Numbers.fixed(runsOutPercent.getAsDouble(), 2))
+        ? "; it %s out at %s %% stretch"
+            .formatted(verb, Numbers.fixed(runsOutPercent.getAsDouble(), 2))
         : "";
   }
 
