@@ -66,6 +66,12 @@ public final class SessionView {
     return counts.get(chain).verdict();
   }
 
+  /** Whether nothing that was counted of a chain speaks against it, as far as it can be read. */
+  public boolean countsFit(String chain) {
+    CountVerdict verdict = verdict(chain);
+    return verdict instanceof CountVerdict.Fits || verdict instanceof CountVerdict.NothingCounted;
+  }
+
   /** The strands of a chain, in the direction of travel; empty where it does not fit. */
   public List<StrandRow> strandRows(String chain) {
     return Tables.strands(snapshot, solution.chain(chain).orElseThrow());

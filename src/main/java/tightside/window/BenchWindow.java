@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tightside.session.SessionView;
+import tightside.window.Headline.Tone;
 import tightside.session.Snapshot;
 
 /**
@@ -88,7 +89,8 @@ public final class BenchWindow {
     }
     Headline headline = Headline.of(view);
     sentence.setText(headline.text());
-    sentence.pseudoClassStateChanged(Styling.CAUTION, headline.caution());
+    sentence.pseudoClassStateChanged(Styling.CAUTION, headline.tone() == Tone.CAUTION);
+    sentence.pseudoClassStateChanged(Styling.NOTICE, headline.tone() == Tone.NOTICE);
     top.show(view, desk.history());
     turns.show(view);
     picture.show(view);

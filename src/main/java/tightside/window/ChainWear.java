@@ -116,7 +116,12 @@ final class ChainWear extends VBox {
     stands.getChildren().clear();
     for (Sentence sentence : sentences) {
       boolean caution = sentence.topic() == Sentence.Topic.CAUTION;
-      stands.getChildren().add(Controls.label(sentence.text(), caution ? "refusal" : "note"));
+      stands
+          .getChildren()
+          .add(
+              caution
+                  ? Controls.caution(sentence.text())
+                  : Controls.label(sentence.text(), "note"));
     }
   }
 

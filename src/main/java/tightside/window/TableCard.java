@@ -37,7 +37,12 @@ final class TableCard extends Card {
       getChildren().add(Controls.label(chain.name(), "chain-name"));
       getChildren().add(strands(view.strandRows(chain.name())));
       for (Sentence sentence : view.stands(chain.name())) {
-        getChildren().add(spoken(Controls.label(sentence.text(), "note"), sentence.text()));
+        boolean caution = sentence.topic() == Sentence.Topic.CAUTION;
+        Label label =
+            caution
+                ? Controls.caution(sentence.text())
+                : Controls.label(sentence.text(), "note");
+        getChildren().add(spoken(label, label.getText()));
       }
     }
     getChildren().add(Controls.label("Shafts, positive = advanced", "chain-name"));

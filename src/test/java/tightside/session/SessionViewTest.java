@@ -187,6 +187,15 @@ class SessionViewTest {
   }
 
   @Test
+  void everySentence_startsLarge_unlessAShaftsOwnNameBeginsIt() {
+    Snapshot snapshot = counted(Map.of("crank", "fifty", "intake", "18"));
+    for (Snapshot now : List.of(snapshot, counted(Map.of("intake", "17", "exhaust", "50")))) {
+      assertThat(VIEW.next(now).sentences())
+          .allSatisfy(s -> assertThat(s.text()).matches("([A-Z]|crank |intake |exhaust ).*"));
+    }
+  }
+
+  @Test
   void everySentence_endsAndStartsProperly() {
     Snapshot snapshot = Edits.stretch(counted(Map.of("crank", "15")), "main", 3).after();
     assertThat(VIEW.next(Turns.by(snapshot, -720).after()).sentences())
