@@ -13,8 +13,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tightside.session.SessionView;
-import tightside.window.Headline.Tone;
 import tightside.session.Snapshot;
+import tightside.window.Headline.Tone;
 
 /**
  * All of the window: the picture, the sentence under it, the bench beside it, the ruler below.

@@ -42,7 +42,9 @@ record Headline(String text, Tone tone) {
     return new Headline(joined(said), Tone.PLAIN);
   }
 
-  /** The counts are of the engine, the angles of the drive as it is drawn: neither hides the other. */
+  /**
+   * The counts are of the engine, the angles of the drive as it is drawn: neither hides the other.
+   */
   private static Headline counted(SessionView view, List<String> counted) {
     String said = String.join(" ", counted);
     boolean fits =

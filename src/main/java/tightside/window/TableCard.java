@@ -39,9 +39,7 @@ final class TableCard extends Card {
       for (Sentence sentence : view.stands(chain.name())) {
         boolean caution = sentence.topic() == Sentence.Topic.CAUTION;
         Label label =
-            caution
-                ? Controls.caution(sentence.text())
-                : Controls.label(sentence.text(), "note");
+            caution ? Controls.caution(sentence.text()) : Controls.label(sentence.text(), "note");
         getChildren().add(spoken(label, label.getText()));
       }
     }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import java.util.Optional;
 import javafx.event.EventType;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -129,6 +132,23 @@ class ReseatTest {
   }
 
   @Test
+  void theBarAboveThePictureStaysAsItIsWhateverCanBeUndone() {
+    Bounds before = larger();
+    screen.fire("ahead-main-exhaust");
+    assertThat(larger()).isEqualTo(before);
+    screen.fire("undo");
+    assertThat(larger()).isEqualTo(before);
+  }
+
+  private static Bounds larger() {
+    return Screen.on(
+        () -> {
+          Node button = screen.find("larger");
+          return button.localToScene(button.getLayoutBounds());
+        });
+  }
+
+  @Test
   void everySprocketIsPutRightAtOnce() {
     screen.fire("ahead-main-exhaust");
     screen.fire("behind-main-intake");
@@ -142,6 +162,9 @@ class ReseatTest {
     screen.act(w -> w.desk().open(Models.opened("v-six-two-stages")));
     screen.fire("ahead-left-left-idler");
     assertThat(reseats()).containsExactly(Map.entry(new Seat("left", "left-idler"), 1));
-    assertThat(screen.words()).contains("Undo: Reseat left/left-idler by +1");
+    assertThat(screen.find("undo").getAccessibleText())
+        .isEqualTo("Undo: Reseat left/left-idler by +1");
+    assertThat(((Button) screen.find("undo")).getTooltip().getText())
+        .isEqualTo("Undo: Reseat left/left-idler by +1");
   }
 }
