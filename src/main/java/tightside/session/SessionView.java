@@ -77,9 +77,16 @@ public final class SessionView {
     return Tables.strands(snapshot, solution.chain(chain).orElseThrow());
   }
 
-  /** Every timed shaft, in the order of the model. */
+  /** Every timed shaft, in the order of the model; without its angles where none holds. */
   public List<ShaftRow> shaftRows() {
-    return Tables.shafts(solution);
+    List<ShaftRow> rows = Tables.shafts(solution);
+    return sure() ? rows : rows.stream().map(row -> row.unknown(notKnown())).toList();
+  }
+
+  private String notKnown() {
+    return snapshot.crank().toTakeUpDegrees() > 0
+        ? "not known until turned forward"
+        : "not known until the plunger is let go";
   }
 
   /** The strands of a chain with the links that belong there; empty where it does not fit. */

@@ -44,7 +44,7 @@ public final class Turns {
    * turned back to it.
    */
   public static Edit toReference(Snapshot now) {
-    return Edit.single("Go back to the reference position", now.with(Crank.REFERENCE));
+    return Edit.single("Jump to the reference position", now.with(Crank.REFERENCE));
   }
 
   /** Teeth of the crankshaft's sprocket on the selected chain, or on the first that has one. */

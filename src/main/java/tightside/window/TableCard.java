@@ -93,7 +93,12 @@ final class TableCard extends Card {
               .formatted(
                   row.shaft(), row.role(), row.shaftDegrees(), row.crankDegrees(), row.state());
       Label head = spoken(Controls.label(row.shaft(), "strong"), all);
-      table.getChildren().add(line(head, row.shaftDegrees(), row.crankDegrees(), row.state()));
+      table
+          .getChildren()
+          .add(
+              row.known()
+                  ? line(head, row.shaftDegrees(), row.crankDegrees(), row.state())
+                  : unknown(head, row.state()));
     }
     return table;
   }
@@ -110,6 +115,13 @@ final class TableCard extends Card {
     for (int i = 0; i < entries.length; i++) {
       line.add(Controls.tag(entries[i]), i + 1, 0);
     }
+    return line;
+  }
+
+  /** A row without figures has the room of its columns for why. */
+  private static GridPane unknown(Label head, String why) {
+    GridPane line = line(head);
+    line.add(Controls.label(why), 1, 0, 3, 1);
     return line;
   }
 

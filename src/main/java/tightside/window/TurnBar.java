@@ -42,7 +42,7 @@ final class TurnBar extends VBox {
   private FlowPane buttons() {
     FlowPane flow =
         Controls.flow(
-            named("reference", "Reference", "Go back to the reference position", this::reference),
+            named("reference", "Reference", "Jump to the reference position", this::reference),
             named("tooth-back", "\u2212 tooth", "One tooth back", () -> teeth(-1)),
             named("degree-back", "\u2212 1°", "One degree back", () -> by(-1)),
             angle,

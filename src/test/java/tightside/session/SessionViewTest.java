@@ -126,6 +126,22 @@ class SessionViewTest {
   }
 
   @Test
+  void nothingHolds_noShaftHasAFigureInTheTable() {
+    assertThat(VIEW.next(Turns.by(OPENED, -10).after()).shaftRows())
+        .hasSize(3)
+        .allSatisfy(row -> assertThat(row.known()).isFalse())
+        .allSatisfy(row -> assertThat(row.state()).isEqualTo("not known until turned forward"));
+    assertThat(VIEW.next(Edits.hold(OPENED, "main", 0).after()).shaftRows())
+        .allSatisfy(
+            row -> assertThat(row.state()).isEqualTo("not known until the plunger is let go"));
+  }
+
+  @Test
+  void toTheReferencePosition_isCalledAJump() {
+    assertThat(Turns.toReference(OPENED).name()).isEqualTo("Jump to the reference position");
+  }
+
+  @Test
   void twoTurnsBack_paintCountedForward() {
     assertThat(said(Turns.by(OPENED, -720).after(), Topic.PAINT).get(0))
         .startsWith("After 2 turns back the painted links of main stand 82 of its 118 links");

@@ -110,7 +110,7 @@ class ForEveryoneTest {
   @Test
   void theKeysAreListedAndPutAwayByTheSameKey() {
     screen.press(KeyCode.F1);
-    assertThat(screen.words()).contains("back to the reference position", "one tooth on");
+    assertThat(screen.words()).contains("jump to the reference position", "one tooth on");
     screen.press(KeyCode.F1);
     assertThat(screen.words()).doesNotContain("one tooth on");
   }
