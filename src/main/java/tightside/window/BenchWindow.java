@@ -59,8 +59,11 @@ public final class BenchWindow {
   }
 
   private Scene scene() {
-    VBox left = new VBox(picture, sentence);
+    StackPane room = new StackPane(sentence);
+    room.getStyleClass().add("sentence-room");
+    VBox left = new VBox(picture, room);
     VBox.setVgrow(picture, Priority.ALWAYS);
+    picture.setPrefHeight(0);
     BorderPane pane = new BorderPane(left, top, bench, turns, null);
     pane.getStyleClass().add("bench-window");
     root.getChildren().add(pane);

@@ -27,6 +27,7 @@ final class TurnRuler extends Region {
 
   /** After whole cycles the crank stands at both ends of the ruler. */
   private final Polygon other = new Polygon();
+
   private int teeth = -1;
   private double degrees;
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tightside.session.Turns;
 
 /** What the window owes to everyone: names for what can't be seen, and nothing cut off. */
 class ForEveryoneTest {
@@ -69,6 +70,18 @@ class ForEveryoneTest {
       List<String> cut = Screen.on(() -> cutOff(screen.window()));
       assertThat(cut).as("%s at %d %% on %s", model, percent, card).isEmpty();
       assertThat(screen.window().picture().getHeight()).as("picture").isGreaterThan(0.3 * height);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"100", "150"})
+  void theWholeWarningIsReadWhenTheEngineWasTurnedBack(int percent) {
+    screen.size(1280, 800);
+    for (Bench.Card card : Bench.Card.values()) {
+      show("counterclockwise-balancers", card, percent);
+      screen.act(w -> w.desk().act(now -> Turns.by(now, -12.5)));
+      screen.act(w -> {});
+      assertThat(Screen.on(() -> cutOff(screen.window()))).as("%s", card).isEmpty();
     }
   }
 
