@@ -10,6 +10,7 @@ import tightside.session.Sentence.Topic;
 import tightside.timing.ChainSolution;
 import tightside.timing.MarkOff;
 import tightside.timing.TensionerReading;
+import tightside.words.Numbers;
 
 /**
  * The words for how a chain lies, how its tensioner stands and where its paint is.
@@ -48,7 +49,7 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
     ChainFit fit = solution.fit();
     if (fit instanceof ChainFit.TooShort tooShort) {
       return Optional.of(
-          "Chain %s is %s mm too short.".formatted(name(), Figures.tenths(tooShort.byMm())));
+          "Chain %s is %s mm too short.".formatted(name(), Numbers.fixed(tooShort.byMm(), 1)));
     }
     if (fit instanceof ChainFit.SprocketMissed missed) {
       return Optional.of(
@@ -70,21 +71,21 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
   }
 
   private Sentence tensioner(TensionerReading reading) {
-    String out = Figures.tenths(reading.extensionMm());
-    String over = Figures.tenths(reading.slackLeftMm());
+    String out = Numbers.fixed(reading.extensionMm(), 1);
+    String over = Numbers.fixed(reading.slackLeftMm(), 1);
     if (held) {
       return new Sentence(
           Topic.TENSIONER,
-          ("The plunger of %s is held at %s mm with %s mm of chain over, so no angle holds until "
+          ("The plunger of %s is held at %s mm with %s mm of chain left over, so no angle holds until "
                   + "it is let go.")
               .formatted(name(), out, over));
     }
     if (!reading.taut()) {
       return new Sentence(
           Topic.CAUTION,
-          ("The tensioner of %s has run out: at its full travel of %s mm, %s mm of chain are "
-                  + "over%s, and a chain as loose as this can jump teeth.")
-              .formatted(name(), out, over, runsOut()));
+          ("The tensioner of %s has run out: at its full travel of %s mm, %s mm of chain is "
+                  + "left over%s, and a chain as loose as this can jump teeth.")
+              .formatted(name(), out, over, runsOut("ran")));
     }
     String steps =
         reading.steps().isPresent()
@@ -97,14 +98,17 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
                 name(),
                 out,
                 steps,
-                Figures.tenths(reading.travelMm() - reading.extensionMm()),
-                runsOut()));
+                Numbers.fixed(reading.travelMm() - reading.extensionMm(), 1),
+                runsOut("runs")));
   }
 
-  private String runsOut() {
+  /**
+   * @param verb whether it still has some way to go
+   */
+  private String runsOut(String verb) {
     return runsOutPercent.isPresent()
-        ? "; it runs out at %s %% stretch"
-            .formatted(Figures.hundredths(runsOutPercent.getAsDouble()))
+        ? "; it %s out at %s %% stretch"
+            .formatted(verb, Numbers.fixed(runsOutPercent.getAsDouble(), 2))
         : "";
   }
 
@@ -136,6 +140,6 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
 
   private static String links(double on) {
     boolean whole = Math.abs(on - Math.rint(on)) < 1e-6;
-    return whole ? Long.toString(Math.round(on)) : Figures.tenths(on);
+    return whole ? Long.toString(Math.round(on)) : Numbers.fixed(on, 1);
   }
 }

@@ -2,6 +2,7 @@ package tightside.session;
 
 import java.util.regex.Pattern;
 import tightside.drive.Limits;
+import tightside.words.Numbers;
 
 /**
  * The one reader of numbers that people type. Comma and point are both read as the decimal sign,
@@ -41,8 +42,8 @@ public final class Decimals {
           "%s lies from %s to %s %s, not %s."
               .formatted(
                   what,
-                  Figures.shortest(limits.least()),
-                  Figures.shortest(limits.most()),
+                  Numbers.plain(limits.least()),
+                  Numbers.plain(limits.most()),
                   limits.unit(),
                   bare));
     }

@@ -6,6 +6,7 @@ import tightside.drive.Seen;
 import tightside.timing.Lay;
 import tightside.timing.Seat;
 import tightside.timing.State;
+import tightside.words.Numbers;
 
 /** What a person can do to a drive besides turning it. Each is pure: it leads to a new snapshot. */
 public final class Edits {
@@ -20,8 +21,11 @@ public final class Edits {
     int sits = now.state().teethAt(seat);
     int wanted = Math.max(-Lay.MOST_TEETH, Math.min(Lay.MOST_TEETH, sits + teeth));
     return Edit.single(
-        "Reseat %s by %+d".formatted(Words.sprocket(now.drive(), seat), wanted - sits),
-        now.with(now.state().reseated(seat, wanted)));
+        reseated(now, seat, wanted - sits), now.with(now.state().reseated(seat, wanted)));
+  }
+
+  static String reseated(Snapshot now, Seat seat, int teeth) {
+    return "Reseat %s by %+d".formatted(Words.sprocket(now.drive(), seat), teeth);
   }
 
   /** Puts a sprocket where it belongs. */
@@ -54,7 +58,7 @@ public final class Edits {
         "stretch " + chain,
         percent == 0
             ? "Fit %s new".formatted(chain)
-            : "Stretch %s to %s %%".formatted(chain, Figures.hundredths(percent)),
+            : "Stretch %s to %s %%".formatted(chain, Numbers.fixed(percent, 2)),
         now.with(
             new State(
                 state.crankDegrees(),
@@ -68,7 +72,7 @@ public final class Edits {
   public static Edit hold(Snapshot now, String chain, double extensionMm) {
     return Edit.partOf(
         "hold " + chain,
-        "Hold the plunger of %s at %s mm".formatted(chain, Figures.tenths(extensionMm)),
+        "Hold the plunger of %s at %s mm".formatted(chain, Numbers.fixed(extensionMm, 1)),
         now.with(now.state().held(chain, extensionMm)));
   }
 

@@ -35,11 +35,15 @@ public record History(List<Edit> steps, int position, OptionalInt saved) {
 
   /**
    * Takes a step. One that changes nothing is none; one that goes on with the gesture of the last
-   * step takes its place, unless that was saved or is left by an undo.
+   * step takes its place, unless that was saved or is left by an undo. A gesture that comes back to
+   * where it began is no step either.
    */
   public History step(Edit edit) {
     if (edit.after().equals(now())) {
       return this;
+    }
+    if (goesOn(edit) && comesBack(edit)) {
+      return forgetLast(edit.after().look());
     }
     int kept = goesOn(edit) ? position : position + 1;
     List<Edit> taken = new ArrayList<>(steps.subList(0, kept));
@@ -53,6 +57,17 @@ public record History(List<Edit> steps, int position, OptionalInt saved) {
         && edit.gesture().equals(steps.get(position).gesture())
         && position == steps.size() - 1
         && !isSaved();
+  }
+
+  private boolean comesBack(Edit edit) {
+    Snapshot before = steps.get(position - 1).after();
+    return before.with(edit.after().look()).equals(edit.after());
+  }
+
+  private History forgetLast(Look look) {
+    boolean reachable = saved.isPresent() && saved.getAsInt() < position;
+    OptionalInt still = reachable ? saved : OptionalInt.empty();
+    return new History(steps.subList(0, position), position - 1, still).look(look);
   }
 
   /** Looks otherwise at what is shown: no step. */

@@ -78,14 +78,27 @@ public final class SessionView {
     return counts.get(chain).verdict();
   }
 
+  /** Whether nothing that was counted of a chain speaks against it, as far as it can be read. */
+  public boolean countsFit(String chain) {
+    CountVerdict verdict = verdict(chain);
+    return verdict instanceof CountVerdict.Fits || verdict instanceof CountVerdict.NothingCounted;
+  }
+
   /** The strands of a chain, in the direction of travel; empty where it does not fit. */
   public List<StrandRow> strandRows(String chain) {
     return Tables.strands(snapshot, solution.chain(chain).orElseThrow());
   }
 
-  /** Every timed shaft, in the order of the model. */
+  /** Every timed shaft, in the order of the model; without its angles where none holds. */
   public List<ShaftRow> shaftRows() {
-    return Tables.shafts(solution);
+    List<ShaftRow> rows = Tables.shafts(solution);
+    return sure() ? rows : rows.stream().map(row -> row.unknown(notKnown())).toList();
+  }
+
+  private String notKnown() {
+    return snapshot.crank().toTakeUpDegrees() > 0
+        ? "not known until turned forward"
+        : "not known until the plunger is let go";
   }
 
   /** The strands of a chain with the links that belong there; empty where it does not fit. */

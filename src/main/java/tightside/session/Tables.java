@@ -8,6 +8,7 @@ import tightside.timing.ShaftTiming;
 import tightside.timing.Solution;
 import tightside.timing.Strand;
 import tightside.timing.TensionerReading;
+import tightside.words.Numbers;
 
 /** What the drawing shows, as rows of text. */
 final class Tables {
@@ -34,7 +35,7 @@ final class Tables {
   }
 
   private static String misfit(OptionalDouble misfit) {
-    return misfit.isPresent() ? Figures.signedHundredths(misfit.getAsDouble()) : "\u2013";
+    return misfit.isPresent() ? Numbers.signedHundredths(misfit.getAsDouble()) : "\u2013";
   }
 
   private static String way(CountingWay way) {
@@ -58,8 +59,8 @@ final class Tables {
     return new ShaftRow(
         shaft.shaft(),
         Words.role(drive.shaft(shaft.shaft()).orElseThrow().role()),
-        Figures.signedHundredths(shaft.shaftDegrees()),
-        Figures.signedHundredths(shaft.crankDegrees()),
+        Numbers.signedHundredths(shaft.shaftDegrees()),
+        Numbers.signedHundredths(shaft.crankDegrees()),
         Words.lag(shaft.lag()));
   }
 }

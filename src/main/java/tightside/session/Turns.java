@@ -3,6 +3,7 @@ package tightside.session;
 import java.util.Optional;
 import tightside.drive.Chain;
 import tightside.drive.Sprocket;
+import tightside.words.Numbers;
 
 /** Turning the crankshaft. Turns that follow each other are undone as one. */
 public final class Turns {
@@ -20,7 +21,7 @@ public final class Turns {
     double angle = Math.max(Crank.ANGLE.least(), Math.min(Crank.ANGLE.most(), degrees));
     return Edit.partOf(
         GESTURE,
-        "Turn the crank to %s degrees".formatted(Figures.tenths(angle)),
+        "Turn the crank to %s degrees".formatted(Numbers.fixed(angle, 1)),
         now.with(now.crank().turnedTo(angle)));
   }
 
@@ -43,7 +44,7 @@ public final class Turns {
    * turned back to it.
    */
   public static Edit toReference(Snapshot now) {
-    return Edit.single("Go back to the reference position", now.with(Crank.REFERENCE));
+    return Edit.single("Jump to the reference position", now.with(Crank.REFERENCE));
   }
 
   /** Teeth of the crankshaft's sprocket on the selected chain, or on the first that has one. */

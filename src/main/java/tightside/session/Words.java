@@ -11,6 +11,7 @@ import tightside.timing.Lay;
 import tightside.timing.Seat;
 import tightside.timing.ShaftTiming;
 import tightside.timing.Strand;
+import tightside.words.Numbers;
 
 /** The words of the window, for what all its sentences have in common. */
 public final class Words {
@@ -82,7 +83,7 @@ public final class Words {
 
   private static String amount(double degrees) {
     double size = Math.abs(degrees);
-    return size < NOT_SHOWN ? "under 0.1" : Figures.tenths(size);
+    return size < NOT_SHOWN ? "under 0.1" : Numbers.fixed(size, 1);
   }
 
   static String lag(Lag lag) {
@@ -115,13 +116,13 @@ public final class Words {
   static String turnedBack(double toTakeUpDegrees) {
     return ("The engine was turned back, so nothing shown holds until it is turned forward by %s "
             + "crank degrees more; turn it back only where its maker says so.")
-        .formatted(Figures.tenths(toTakeUpDegrees));
+        .formatted(Numbers.fixed(toTakeUpDegrees, 1));
   }
 
   /** What a measured length means. */
   public static String calliper(CalliperStretch measured) {
     if (measured instanceof CalliperStretch.Measured m) {
-      return "The chain is stretched by %s %%.".formatted(Figures.hundredths(m.stretchPercent()));
+      return "The chain is stretched by %s %%.".formatted(Numbers.fixed(m.stretchPercent(), 2));
     }
     return switch (((CalliperStretch.Refused) measured).why()) {
       case TOO_FEW_PITCHES -> "Measure over two pitches at least, better over ten.";

@@ -14,6 +14,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
+import tightside.window.Headline.Tone;
 
 /**
  * All of the window: the picture, the sentence under it, the bench beside it, the ruler below.
@@ -58,8 +59,11 @@ public final class BenchWindow {
   }
 
   private Scene scene() {
-    VBox left = new VBox(picture, sentence);
+    StackPane room = new StackPane(sentence);
+    room.getStyleClass().add("sentence-room");
+    VBox left = new VBox(picture, room);
     VBox.setVgrow(picture, Priority.ALWAYS);
+    picture.setPrefHeight(0);
     BorderPane pane = new BorderPane(left, top, bench, turns, null);
     pane.getStyleClass().add("bench-window");
     root.getChildren().add(pane);
@@ -88,7 +92,8 @@ public final class BenchWindow {
     }
     Headline headline = Headline.of(view);
     sentence.setText(headline.text());
-    sentence.pseudoClassStateChanged(Styling.CAUTION, headline.caution());
+    sentence.pseudoClassStateChanged(Styling.CAUTION, headline.tone() == Tone.CAUTION);
+    sentence.pseudoClassStateChanged(Styling.NOTICE, headline.tone() == Tone.NOTICE);
     top.show(view, desk.history());
     turns.show(view);
     picture.show(view);

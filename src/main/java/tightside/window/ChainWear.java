@@ -2,9 +2,9 @@ package tightside.window;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -18,6 +18,7 @@ import tightside.session.Edits;
 import tightside.session.Sentence;
 import tightside.session.SessionView;
 import tightside.session.Typed;
+import tightside.timing.TensionerReading;
 
 /** One chain's wear: its stretch, typed or drawn along, a measurement of it, and its plunger. */
 final class ChainWear extends VBox {
@@ -32,6 +33,7 @@ final class ChainWear extends VBox {
   private final Slider slider = new Slider(0, SLIDER_END, 0);
   private final Label refusal = Controls.label("", "refusal");
   private final PlungerScale plunger;
+  private final Optional<HoldLine> hold;
   private final VBox stands = Controls.stack("sentences");
   private List<Sentence> said = List.of();
 
@@ -48,7 +50,7 @@ final class ChainWear extends VBox {
     slider.valueProperty().addListener((o, before, after) -> drawn(after.doubleValue()));
     Controls.visible(refusal, false);
     plunger = new PlungerScale(chain);
-    Node hold = chain.tensioner().isPresent() ? new HoldLine(desk, chain) : new VBox();
+    hold = chain.tensioner().map(t -> new HoldLine(desk, chain));
     Controls.visible(plunger, chain.tensioner().isPresent());
     getChildren()
         .addAll(
@@ -57,8 +59,8 @@ final class ChainWear extends VBox {
             refusal,
             new CalliperLine(desk, chain),
             plunger,
-            stands,
-            hold);
+            stands);
+    hold.ifPresent(getChildren()::add);
   }
 
   private HBox line() {
@@ -104,8 +106,13 @@ final class ChainWear extends VBox {
     if (Math.abs(slider.getValue() - stretch) > 0.0051) {
       slider.setValue(stretch);
     }
-    view.solution().chain(chain).flatMap(c -> c.tensioner()).ifPresent(plunger::show);
+    view.solution().chain(chain).flatMap(c -> c.tensioner()).ifPresent(this::show);
     show(view.stands(chain));
+  }
+
+  private void show(TensionerReading reading) {
+    plunger.show(reading);
+    hold.ifPresent(line -> line.show(reading));
   }
 
   private void show(List<Sentence> sentences) {
@@ -116,7 +123,12 @@ final class ChainWear extends VBox {
     stands.getChildren().clear();
     for (Sentence sentence : sentences) {
       boolean caution = sentence.topic() == Sentence.Topic.CAUTION;
-      stands.getChildren().add(Controls.label(sentence.text(), caution ? "refusal" : "note"));
+      stands
+          .getChildren()
+          .add(
+              caution
+                  ? Controls.caution(sentence.text())
+                  : Controls.label(sentence.text(), "note"));
     }
   }
 

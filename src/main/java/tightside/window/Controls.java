@@ -35,6 +35,11 @@ final class Controls {
     return label;
   }
 
+  /** A sentence that warns, by its first word as by its colour. */
+  static Label caution(String sentence) {
+    return label("Caution: " + sentence, "refusal");
+  }
+
   /** A label that stays on one line. */
   static Label tag(String words, String... styles) {
     Label label = new Label(words);

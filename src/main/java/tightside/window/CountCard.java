@@ -39,14 +39,14 @@ final class CountCard extends Card {
     for (Chain chain : view.snapshot().drive().chains()) {
       String links = "%s, %d links".formatted(chain.name(), chain.links());
       getChildren().add(Controls.label(links, "chain-name"));
+      VBox verdict = Controls.stack("sentences");
+      verdicts.put(chain.name(), verdict);
+      getChildren().add(verdict);
       for (Strand strand : view.rightStrands(chain.name())) {
         CountLine line = new CountLine(chain, strand, this::typed);
         lines.add(line);
         getChildren().add(line);
       }
-      VBox verdict = Controls.stack("sentences");
-      verdicts.put(chain.name(), verdict);
-      getChildren().add(verdict);
     }
     getChildren()
         .add(
@@ -64,18 +64,23 @@ final class CountCard extends Card {
   void fill(SessionView view) {
     way.show(view.snapshot().look().counting());
     lines.forEach(line -> line.show(view.snapshot()));
-    verdicts.forEach((chain, box) -> show(box, view.countSentences(chain)));
+    verdicts.forEach((chain, box) -> show(box, view, chain));
   }
 
-  private static void show(VBox box, List<Sentence> sentences) {
+  private static void show(VBox box, SessionView view, String chain) {
+    List<Sentence> sentences = view.countSentences(chain);
     if (sentences.equals(box.getUserData())) {
       return;
     }
     box.setUserData(sentences);
     box.getChildren().clear();
     for (Sentence sentence : sentences) {
-      String style = sentence.topic() == Topic.COUNTS ? "verdict" : "note";
-      box.getChildren().add(Controls.label(sentence.text(), style));
+      boolean verdict = sentence.topic() == Topic.COUNTS;
+      box.getChildren()
+          .add(
+              verdict && !view.countsFit(chain)
+                  ? Controls.caution(sentence.text())
+                  : Controls.label(sentence.text(), verdict ? "verdict" : "note"));
     }
   }
 }

@@ -5,33 +5,58 @@ import java.util.stream.Collectors;
 import tightside.session.Sentence;
 import tightside.session.Sentence.Topic;
 import tightside.session.SessionView;
+import tightside.timing.Lag;
 
 /**
  * What is said large, of all that can be said: a warning before anything else, then where the paint
  * is after whole cycles, then what the counts say, then how the shafts stand.
- *
- * @param caution whether it warns
  */
-record Headline(String text, boolean caution) {
+record Headline(String text, Tone tone) {
+
+  /** How it is to be taken. */
+  enum Tone {
+    PLAIN,
+    /** Something does not fit. */
+    NOTICE,
+    /** It can hurt people or engines, or nothing shown holds. */
+    CAUTION
+  }
 
   static Headline of(SessionView view) {
     List<Sentence> sentences = view.sentences();
     List<Sentence> cautions = about(sentences, Topic.CAUTION);
     if (!cautions.isEmpty()) {
       String more = cautions.size() > 1 ? " (" + (cautions.size() - 1) + " more below.)" : "";
-      return new Headline(cautions.get(0).text() + more, true);
+      return new Headline(cautions.get(0).text() + more, Tone.CAUTION);
     }
     List<Sentence> paint = about(sentences, Topic.PAINT);
     if (!paint.isEmpty()) {
-      return new Headline(joined(paint), false);
+      return new Headline(joined(paint), Tone.PLAIN);
     }
     List<String> counted = counted(view);
     if (!counted.isEmpty()) {
-      return new Headline(String.join(" ", counted), false);
+      return counted(view, counted);
     }
     List<Sentence> shafts = about(sentences, Topic.SHAFT);
     List<Sentence> said = shafts.isEmpty() ? about(sentences, Topic.TENSIONER) : shafts;
-    return new Headline(joined(said), false);
+    return new Headline(joined(said), Tone.PLAIN);
+  }
+
+  /**
+   * The counts are of the engine, the angles of the drive as it is drawn: neither hides the other.
+   */
+  private static Headline counted(SessionView view, List<String> counted) {
+    String said = String.join(" ", counted);
+    boolean fits =
+        view.snapshot().drive().chains().stream().allMatch(chain -> view.countsFit(chain.name()));
+    String drawn = anyOff(view) ? " As drawn: " + joined(about(view.sentences(), Topic.SHAFT)) : "";
+    return fits
+        ? new Headline(said + drawn, Tone.PLAIN)
+        : new Headline("Caution: " + said + drawn, Tone.NOTICE);
+  }
+
+  private static boolean anyOff(SessionView view) {
+    return view.solution().shafts().stream().anyMatch(s -> s.lag() != Lag.RIGHT);
   }
 
   /** What the counts say, chain by chain, where something is counted; in full it is on the card. */

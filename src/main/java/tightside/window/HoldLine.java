@@ -8,6 +8,8 @@ import tightside.drive.Limits;
 import tightside.session.Decimals;
 import tightside.session.Edits;
 import tightside.session.Typed;
+import tightside.timing.TensionerReading;
+import tightside.words.Numbers;
 
 /** The plunger held back by hand tools, or let go. */
 final class HoldLine extends VBox {
@@ -16,15 +18,16 @@ final class HoldLine extends VBox {
   private final String chain;
   private final Limits travel;
   private final TextField at;
+  private boolean typed;
+  private boolean showing;
   private final Label refusal = Controls.label("", "refusal");
 
   HoldLine(Desk desk, Chain chain) {
     this.desk = desk;
     this.chain = chain.name();
     travel = new Limits(0, chain.tensioner().orElseThrow().plunger().travelMm(), "mm");
-    at = Controls.field("Hold the plunger of " + this.chain + " at millimetres", 4, t -> clear());
+    at = Controls.field("Hold the plunger of " + this.chain + " at millimetres", 4, t -> typed());
     at.setId("hold-at-" + this.chain);
-    at.setText("0");
     at.setOnAction(e -> hold());
     var hold = Controls.button("Hold", "Hold the plunger of " + this.chain, this::hold);
     hold.setId("hold-" + this.chain);
@@ -36,6 +39,20 @@ final class HoldLine extends VBox {
             Controls.flow(Controls.tag("Plunger at"), at, Controls.tag("mm"), hold, free), refusal);
   }
 
+  /** The field follows the plunger until a person types in it. */
+  void show(TensionerReading reading) {
+    if (!typed && !at.isFocused()) {
+      showing = true;
+      at.setText(Numbers.fixed(reading.extensionMm(), 1));
+      showing = false;
+    }
+  }
+
+  private void typed() {
+    typed |= !showing;
+    clear();
+  }
+
   private void clear() {
     Controls.visible(refusal, false);
   }
@@ -45,11 +62,13 @@ final class HoldLine extends VBox {
     typed.refusal().ifPresent(refusal::setText);
     Controls.visible(refusal, typed.refusal().isPresent());
     if (typed instanceof Typed.Number number) {
+      this.typed = false;
       desk.act(now -> Edits.hold(now, chain, number.value()));
     }
   }
 
   private void free() {
+    typed = false;
     desk.act(now -> Edits.release(now, chain));
   }
 }

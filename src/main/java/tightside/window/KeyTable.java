@@ -27,7 +27,7 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     any(keys, "Page down, Ctrl+Left", "one tooth back", KeyCode.PAGE_DOWN, () -> turns.teeth(-1));
     control(keys, "", "", KeyCode.LEFT, () -> turns.teeth(-1));
     bare(keys, "T", "two turns on", KeyCode.T, turns::twoTurns);
-    bare(keys, "Home", "back to the reference position", KeyCode.HOME, turns::reference);
+    bare(keys, "Home", "jump to the reference position", KeyCode.HOME, turns::reference);
     bare(keys, "Space", "play, pause", KeyCode.SPACE, turns::toggle);
   }
 

@@ -31,6 +31,7 @@ final class PictureCanvas extends Region {
   private Fit fit = new Fit(0, 0, 1);
   private Frame frame;
   private Captions captions;
+  private boolean held;
 
   /**
    * What the scale of the picture hangs on. It stays while the engine turns.
@@ -64,6 +65,17 @@ final class PictureCanvas extends Region {
 
   void show(SessionView next) {
     view = next;
+    picture = null;
+    requestLayout();
+  }
+
+  /** Takes hold of the picture: it stays where it is, whatever is shown, until it is let go. */
+  void hold() {
+    held = true;
+  }
+
+  void letGo() {
+    held = false;
     picture = null;
     requestLayout();
   }
@@ -106,12 +118,12 @@ final class PictureCanvas extends Region {
 
   private void draw(double width, double height) {
     Snapshot now = view.snapshot();
-    if (frame == null || !frame.holds(now, width, height)) {
+    if (frame == null || !held && !frame.holds(now, width, height)) {
       frame = framed(width, height);
     }
     Captions before = captions;
     picture = drawn(frame.textScale());
-    if (captions != before) {
+    if (captions != before && !held) {
       see(bounds(picture.shapes()), width, height);
     }
     setAccessibleText(picture.title() + ". " + picture.description());

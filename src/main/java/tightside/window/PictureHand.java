@@ -8,7 +8,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Drive;
-import tightside.session.Edits;
+import tightside.session.Lifting;
 import tightside.session.Look;
 import tightside.session.Turns;
 
@@ -23,14 +23,14 @@ final class PictureHand {
   private Drive known;
   private List<Wheel> wheels = List.of();
   private Swing swing;
-  private int lifted;
+  private Lifting lifting;
 
   PictureHand(PictureCanvas canvas, Desk desk) {
     this.canvas = canvas;
     this.desk = desk;
     canvas.setOnMousePressed(this::take);
     canvas.setOnMouseDragged(this::go);
-    canvas.setOnMouseReleased(e -> swing = null);
+    canvas.setOnMouseReleased(e -> letGo());
     canvas.setOnMouseMoved(this::hint);
     canvas.setOnScroll(this::wheel);
   }
@@ -47,7 +47,7 @@ final class PictureHand {
     return canvas.under(e.getX(), e.getY());
   }
 
-  private Optional<Wheel> lifting(Vector2D point) {
+  private Optional<Wheel> sprocketAt(Vector2D point) {
     return Wheel.at(wheels(), point).filter(w -> !w.crank());
   }
 
@@ -57,15 +57,21 @@ final class PictureHand {
       return;
     }
     Vector2D point = point(e);
-    Optional<Wheel> sprocket = lifting(point);
+    Optional<Wheel> sprocket = sprocketAt(point);
     Wheel crank = wheels().stream().filter(Wheel::crank).findFirst().orElseThrow();
     swing = new Swing(sprocket.orElse(crank), point);
-    lifted = 0;
     Optional<Look.Selection> selected =
         sprocket
             .map(Wheel::seat)
             .map(seat -> new Look.Selection(seat.chain(), Optional.of(seat.shaft())));
     desk.look(look -> look.selecting(selected));
+    lifting = Lifting.begun(desk.now(), swing.wheel().seat());
+    canvas.hold();
+  }
+
+  private void letGo() {
+    swing = null;
+    canvas.letGo();
   }
 
   private void go(MouseEvent e) {
@@ -76,16 +82,12 @@ final class PictureHand {
     if (swing.wheel().crank()) {
       desk.act(now -> Turns.by(now, step));
     } else {
-      int more = swing.teeth() - lifted;
-      lifted = swing.teeth();
-      if (more != 0) {
-        desk.act(now -> Edits.reseat(now, swing.wheel().seat(), more));
-      }
+      desk.act(now -> lifting.to(now, swing.teeth()));
     }
   }
 
   private void hint(MouseEvent e) {
-    canvas.setCursor(lifting(point(e)).isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
+    canvas.setCursor(sprocketAt(point(e)).isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
   }
 
   private void wheel(ScrollEvent e) {

@@ -76,7 +76,7 @@ final class ReseatCard extends Card {
   }
 
   private static void show(Label label, ShaftRow row) {
-    boolean off = !row.state().equals("right");
+    boolean off = row.known() && !row.state().equals("right");
     label.setText(
         off
             ? "%s: %s° %s, %s° crank, %s"
@@ -86,7 +86,7 @@ final class ReseatCard extends Card {
                     row.role().equals("camshaft") ? "cam" : "shaft",
                     row.crankDegrees(),
                     row.state())
-            : row.shaft() + ": right");
+            : row.shaft() + ": " + row.state());
     label.getStyleClass().remove("refusal");
     if (off) {
       label.getStyleClass().add("refusal");

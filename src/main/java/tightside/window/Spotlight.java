@@ -18,10 +18,10 @@ record Spotlight(GraphicsContext g, Fit fit) {
     for (Wheel wheel : Wheel.all(now.drive())) {
       if (selection.shaft().filter(wheel.seat().shaft()::equals).isPresent()
           && selection.chain().equals(wheel.seat().chain())) {
-        double radius = (wheel.radiusMm() + 1.1 * wheel.pitchMm()) * fit.scale();
+        double radius = (wheel.radiusMm() + 0.75 * wheel.pitchMm()) * fit.scale();
         g.setStroke(RING);
-        g.setLineWidth(1.6);
-        g.setLineDashes(2, 5);
+        g.setLineWidth(1.1);
+        g.setLineDashes(2, 4);
         g.strokeOval(
             fit.x(wheel.centre()) - radius, fit.y(wheel.centre()) - radius, 2 * radius, 2 * radius);
       }

@@ -6,6 +6,7 @@ import javafx.css.PseudoClass;
 final class Styling {
 
   static final PseudoClass CAUTION = PseudoClass.getPseudoClass("caution");
+  static final PseudoClass NOTICE = PseudoClass.getPseudoClass("notice");
   static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
   private Styling() {}

@@ -37,7 +37,10 @@ final class TableCard extends Card {
       getChildren().add(Controls.label(chain.name(), "chain-name"));
       getChildren().add(strands(view.strandRows(chain.name())));
       for (Sentence sentence : view.stands(chain.name())) {
-        getChildren().add(spoken(Controls.label(sentence.text(), "note"), sentence.text()));
+        boolean caution = sentence.topic() == Sentence.Topic.CAUTION;
+        Label label =
+            caution ? Controls.caution(sentence.text()) : Controls.label(sentence.text(), "note");
+        getChildren().add(spoken(label, label.getText()));
       }
     }
     getChildren().add(Controls.label("Shafts, positive = advanced", "chain-name"));
@@ -90,7 +93,12 @@ final class TableCard extends Card {
               .formatted(
                   row.shaft(), row.role(), row.shaftDegrees(), row.crankDegrees(), row.state());
       Label head = spoken(Controls.label(row.shaft(), "strong"), all);
-      table.getChildren().add(line(head, row.shaftDegrees(), row.crankDegrees(), row.state()));
+      table
+          .getChildren()
+          .add(
+              row.known()
+                  ? line(head, row.shaftDegrees(), row.crankDegrees(), row.state())
+                  : unknown(head, row.state()));
     }
     return table;
   }
@@ -107,6 +115,13 @@ final class TableCard extends Card {
     for (int i = 0; i < entries.length; i++) {
       line.add(Controls.tag(entries[i]), i + 1, 0);
     }
+    return line;
+  }
+
+  /** A row without figures has the room of its columns for why. */
+  private static GridPane unknown(Label head, String why) {
+    GridPane line = line(head);
+    line.add(Controls.label(why), 1, 0, 3, 1);
     return line;
   }
 

@@ -7,6 +7,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import tightside.drive.Seen;
@@ -31,17 +32,15 @@ final class TopBar extends FlowPane {
     getStyleClass().addAll("flow", "top-bar");
     undo = Controls.button("Undo", "Undo", desk::undo);
     undo.setId("undo");
-    undo.getStyleClass().add("step-button");
     redo = Controls.button("Redo", "Redo", desk::redo);
     redo.setId("redo");
-    redo.getStyleClass().add("step-button");
     cover = new Segments<>("Access", covers(), seen -> desk.act(now -> Edits.cover(now, seen)));
     cover.setId("cover");
     Button opening = Controls.button("Open", "Open a model file", open);
     opening.setId("open");
     Button help = Controls.button("Keys", "Show what the keys do", keys);
     help.setId("keys");
-    getChildren().addAll(name, opening, cover, text(desk), help, undo, redo);
+    getChildren().addAll(name, opening, undo, redo, cover, text(desk), help);
     setMinHeight(USE_PREF_SIZE);
   }
 
@@ -76,10 +75,13 @@ final class TopBar extends FlowPane {
     size.setText(view.snapshot().look().textPercent() + " %");
   }
 
+  /** The step is named in a tip: words that grow would move all that lies beside and below. */
   private static void show(Button button, String verb, Optional<String> step) {
     String words = step.map(name -> verb + ": " + name).orElse(verb);
-    button.setText(words);
-    button.setAccessibleText(words);
     button.setDisable(step.isEmpty());
+    if (!words.equals(button.getAccessibleText())) {
+      button.setAccessibleText(words);
+      button.setTooltip(new Tooltip(words));
+    }
   }
 }

@@ -22,6 +22,7 @@ final class TurnBar extends VBox {
   private final TextField angle;
   private final Label refusal = Controls.tag("", "refusal");
   private final Label pace = Controls.tag("");
+  private final Label turnsMade = Controls.label("", "note", "turns-made");
   private final Button play;
   private boolean showing;
 
@@ -42,13 +43,14 @@ final class TurnBar extends VBox {
   private FlowPane buttons() {
     FlowPane flow =
         Controls.flow(
-            named("reference", "Reference", "Go back to the reference position", this::reference),
+            named("reference", "Reference", "Jump to the reference position", this::reference),
             named("tooth-back", "\u2212 tooth", "One tooth back", () -> teeth(-1)),
             named("degree-back", "\u2212 1°", "One degree back", () -> by(-1)),
             angle,
             named("degree-on", "+ 1°", "One degree on", () -> by(1)),
             named("tooth-on", "+ tooth", "One tooth on", () -> teeth(1)),
             named("two-turns", "Two turns", "Two turns on", this::twoTurns),
+            turnsMade,
             play,
             speed(),
             pace,
@@ -128,8 +130,15 @@ final class TurnBar extends VBox {
     }
   }
 
+  /** Which two turns the ruler stands for, where they are not the first. */
+  private static String turnsMade(double degrees) {
+    long turns = 2 * (long) Math.floor(degrees / TurnRuler.CYCLE);
+    return turns == 0 ? "" : turns > 0 ? "after " + turns + " turns" : -turns + " turns back";
+  }
+
   void show(SessionView view) {
     double degrees = view.snapshot().crank().degrees();
+    turnsMade.setText(turnsMade(degrees));
     ruler.show(view.snapshot(), Angles.crankTeeth(view.snapshot().drive()));
     playing();
     Typed typed = Decimals.within(angle.getText(), "", Crank.ANGLE);

@@ -24,6 +24,10 @@ final class TurnRuler extends Region {
   private final List<Line> ticks = new ArrayList<>();
   private final List<Label> numbers = new ArrayList<>();
   private final Polygon grip = new Polygon();
+
+  /** After whole cycles the crank stands at both ends of the ruler. */
+  private final Polygon other = new Polygon();
+
   private int teeth = -1;
   private double degrees;
 
@@ -37,6 +41,7 @@ final class TurnRuler extends Region {
     setAccessibleText("Crank angle on a ruler of two turns");
     base.getStyleClass().add("ruler-line");
     grip.getStyleClass().add("grip");
+    other.getStyleClass().add("other-grip");
     for (int at = 0; at <= CYCLE; at += NUMBER_EVERY) {
       Label number = Controls.tag(at + "°", "ruler-number");
       number.setMouseTransparent(true);
@@ -65,7 +70,7 @@ final class TurnRuler extends Region {
       getChildren().setAll(base);
       getChildren().addAll(ticks);
       getChildren().addAll(numbers);
-      getChildren().add(grip);
+      getChildren().addAll(other, grip);
     }
     place();
     notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
@@ -128,8 +133,13 @@ final class TurnRuler extends Region {
     double em = em();
     double half = 0.6 * em;
     grip.getPoints().setAll(-half, 0.0, half, 0.0, half, 0.7 * em, 0.0, 1.25 * em, -half, 0.7 * em);
-    grip.setLayoutX(x(degrees - Math.floor(degrees / CYCLE) * CYCLE));
+    double ofCycle = degrees - Math.floor(degrees / CYCLE) * CYCLE;
+    grip.setLayoutX(x(ofCycle));
     grip.setLayoutY(0.1 * em);
+    other.getPoints().setAll(grip.getPoints());
+    other.setLayoutX(x(CYCLE));
+    other.setLayoutY(0.1 * em);
+    other.setVisible(degrees != 0 && ofCycle == 0);
   }
 
   @Override

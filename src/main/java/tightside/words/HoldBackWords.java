@@ -29,7 +29,7 @@ public final class HoldBackWords {
         ? where
             + Numbers.mm(-hold.slackMm())
             + " of chain is missing, so the plunger can't stand there; push it further back."
-        : where + Numbers.mm(hold.slackMm()) + " of chain is over in the whole loop.";
+        : where + Numbers.mm(hold.slackMm()) + " of chain is left over in the whole loop.";
   }
 
   /** What one strand has. */

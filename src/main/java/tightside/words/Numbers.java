@@ -38,6 +38,12 @@ public final class Numbers {
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
   }
 
+  /** Two decimals, with a plus before what is more than nothing. */
+  public static String signedHundredths(double value) {
+    String shown = fixed(value, 2);
+    return shown.startsWith("-") || shown.equals("0.00") ? shown : "+" + shown;
+  }
+
   /** All digits that the number has, without an exponent or a trailing zero. */
   public static String plain(double value) {
     BigDecimal exact = BigDecimal.valueOf(value);

@@ -92,6 +92,7 @@ class SessionViewTest {
   void stretchedTooFar_tensionerRunOut_isACaution() {
     assertThat(said(Edits.stretch(OPENED, "main", 3).after(), Topic.CAUTION).get(0))
         .startsWith("The tensioner of main has run out: at its full travel of 28.0 mm, ")
+        .matches(".* mm of chain is left over; it ran out at [0-9]\\.[0-9]{2} % stretch, and .*")
         .endsWith("a chain as loose as this can jump teeth.");
   }
 
@@ -99,8 +100,8 @@ class SessionViewTest {
   void held_slackAsAnswered() {
     assertThat(said(Edits.hold(OPENED, "main", 0).after(), Topic.TENSIONER))
         .containsExactly(
-            "The plunger of main is held at 0.0 mm with 2.5 mm of chain over, so no angle holds "
-                + "until it is let go.");
+            "The plunger of main is held at 0.0 mm with 2.5 mm of chain left over, so no angle "
+                + "holds until it is let go.");
   }
 
   @Test
@@ -122,6 +123,22 @@ class SessionViewTest {
   void nothingHolds_nothingIsCalledRight() {
     assertThat(said(Turns.by(OPENED, -10).after(), Topic.SHAFT)).isEmpty();
     assertThat(said(Edits.hold(OPENED, "main", 0).after(), Topic.SHAFT)).isEmpty();
+  }
+
+  @Test
+  void nothingHolds_noShaftHasAFigureInTheTable() {
+    assertThat(VIEW.next(Turns.by(OPENED, -10).after()).shaftRows())
+        .hasSize(3)
+        .allSatisfy(row -> assertThat(row.known()).isFalse())
+        .allSatisfy(row -> assertThat(row.state()).isEqualTo("not known until turned forward"));
+    assertThat(VIEW.next(Edits.hold(OPENED, "main", 0).after()).shaftRows())
+        .allSatisfy(
+            row -> assertThat(row.state()).isEqualTo("not known until the plunger is let go"));
+  }
+
+  @Test
+  void toTheReferencePosition_isCalledAJump() {
+    assertThat(Turns.toReference(OPENED).name()).isEqualTo("Jump to the reference position");
   }
 
   @Test
@@ -183,6 +200,15 @@ class SessionViewTest {
     SessionView other = VIEW.next(Snapshot.opened(TwoStages.drive(), "stages"));
     assertThat(other.strandRows("upper")).hasSize(2);
     assertThat(other.solution().drive().name()).isEqualTo("Two stages");
+  }
+
+  @Test
+  void everySentence_startsLarge_unlessAShaftsOwnNameBeginsIt() {
+    Snapshot snapshot = counted(Map.of("crank", "fifty", "intake", "18"));
+    for (Snapshot now : List.of(snapshot, counted(Map.of("intake", "17", "exhaust", "50")))) {
+      assertThat(VIEW.next(now).sentences())
+          .allSatisfy(s -> assertThat(s.text()).matches("([A-Z]|crank |intake |exhaust ).*"));
+    }
   }
 
   @Test

@@ -7,8 +7,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tightside.session.CountingWay;
+import tightside.session.Edits;
 import tightside.session.History;
 import tightside.session.Snapshot;
+import tightside.timing.Seat;
 
 /** Counts typed on the card. What belongs there is printed in models/README.md: 51, 17, 50. */
 class CountCardTest {
@@ -63,6 +65,23 @@ class CountCardTest {
     screen.type("count-main-intake", "18");
     screen.type("count-main-exhaust", "49");
     assertThat(screen.sentence()).contains("the exhaust sprocket sits 1 tooth ahead");
+  }
+
+  /** The counts are of the engine, the angles of the drive as drawn: both are said. */
+  @Test
+  void aMiscountHidesNoSprocketThatIsSetOver() {
+    screen.act(w -> w.desk().act(now -> Edits.reseat(now, new Seat("main", "exhaust"), 3)));
+    screen.type("count-main-crank", "52");
+    assertThat(screen.sentence())
+        .startsWith("Caution: On main ")
+        .endsWith("As drawn: exhaust 30.0 cam degrees (60.0 crank) advanced.");
+    assertThat(screen.words()).contains("Caution: On main ");
+  }
+
+  @Test
+  void countsThatFitAreNoCaution() {
+    screen.type("count-main-crank", "51");
+    assertThat(screen.words()).doesNotContain("Caution");
   }
 
   @Test

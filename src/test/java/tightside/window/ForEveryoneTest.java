@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tightside.session.Turns;
 
 /** What the window owes to everyone: names for what can't be seen, and nothing cut off. */
 class ForEveryoneTest {
@@ -72,6 +73,18 @@ class ForEveryoneTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({"100", "150"})
+  void theWholeWarningIsReadWhenTheEngineWasTurnedBack(int percent) {
+    screen.size(1280, 800);
+    for (Bench.Card card : Bench.Card.values()) {
+      show("counterclockwise-balancers", card, percent);
+      screen.act(w -> w.desk().act(now -> Turns.by(now, -12.5)));
+      screen.act(w -> {});
+      assertThat(Screen.on(() -> cutOff(screen.window()))).as("%s", card).isEmpty();
+    }
+  }
+
   private static List<String> cutOff(BenchWindow window) {
     List<String> cut = new ArrayList<>();
     double width = window.sceneOf().getWidth();
@@ -110,7 +123,7 @@ class ForEveryoneTest {
   @Test
   void theKeysAreListedAndPutAwayByTheSameKey() {
     screen.press(KeyCode.F1);
-    assertThat(screen.words()).contains("back to the reference position", "one tooth on");
+    assertThat(screen.words()).contains("jump to the reference position", "one tooth on");
     screen.press(KeyCode.F1);
     assertThat(screen.words()).doesNotContain("one tooth on");
   }

@@ -37,7 +37,7 @@ final class Mouse {
     return new Point2D(picture.fit().x(point), picture.fit().y(point));
   }
 
-  private static void fire(Node node, EventType<MouseEvent> type, Point2D at) {
+  static void fire(Node node, EventType<MouseEvent> type, Point2D at) {
     Point2D inScene = node.localToScene(at);
     boolean down = type != MouseEvent.MOUSE_RELEASED;
     Event.fireEvent(

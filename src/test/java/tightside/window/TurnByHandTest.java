@@ -136,6 +136,18 @@ class TurnByHandTest {
   }
 
   @Test
+  void afterTwoTurnsTheRulerSaysThatItBeginsAgain() {
+    screen.fire("two-turns");
+    assertThat(screen.words()).contains("after 2 turns\n");
+    assertThat(screen.all()).anyMatch(n -> n.getStyleClass().contains("other-grip"));
+    screen.fire("degree-on");
+    assertThat(screen.words()).contains("after 2 turns\n");
+    assertThat(screen.all()).noneMatch(n -> n.getStyleClass().contains("other-grip"));
+    screen.press(KeyCode.HOME);
+    assertThat(screen.words()).doesNotContain("after 2 turns\n");
+  }
+
+  @Test
   void afterAsManyTurnsAsThePaintNeedsItMeetsTheMarksAgain() {
     screen.enter("angle", Integer.toString(118 * 360));
     assertThat(screen.sentence())

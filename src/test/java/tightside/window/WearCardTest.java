@@ -3,6 +3,7 @@ package tightside.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -94,6 +95,18 @@ class WearCardTest {
     assertThat(screen.words()).contains("no angle holds until it is let go");
     screen.fire("free-main");
     assertThat(screen.now().heldMm()).isEmpty();
+  }
+
+  /** 14.2 mm is printed in models/README.md for the new chain. */
+  @Test
+  void theFieldToHoldAPlungerBeginsWhereThePlungerStands() {
+    TextField field = (TextField) screen.find("hold-at-main");
+    assertThat(field.getText()).isEqualTo("14.2");
+    screen.type("stretch-main", "0.2");
+    assertThat(field.getText()).isEqualTo("18.0");
+    screen.type("hold-at-main", "5");
+    screen.type("stretch-main", "0.3");
+    assertThat(field.getText()).isEqualTo("5");
   }
 
   @Test
