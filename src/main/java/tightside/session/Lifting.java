@@ -1,6 +1,5 @@
 package tightside.session;
 
-import java.util.concurrent.atomic.AtomicLong;
 import tightside.timing.Lay;
 import tightside.timing.Seat;
 
@@ -13,10 +12,11 @@ import tightside.timing.Seat;
  */
 public record Lifting(Seat seat, int teeth, String gesture) {
 
-  private static final AtomicLong BEGUN = new AtomicLong();
-
-  public static Lifting begun(Snapshot now, Seat seat) {
-    return new Lifting(seat, now.state().teethAt(seat), "lifting " + BEGUN.incrementAndGet());
+  /**
+   * @param number of the lifting, another for each
+   */
+  public static Lifting begun(Snapshot now, Seat seat, long number) {
+    return new Lifting(seat, now.state().teethAt(seat), "lifting " + number);
   }
 
   /**

@@ -24,6 +24,7 @@ final class PictureHand {
   private List<Wheel> wheels = List.of();
   private Swing swing;
   private Lifting lifting;
+  private long taken;
 
   PictureHand(PictureCanvas canvas, Desk desk) {
     this.canvas = canvas;
@@ -65,7 +66,8 @@ final class PictureHand {
             .map(Wheel::seat)
             .map(seat -> new Look.Selection(seat.chain(), Optional.of(seat.shaft())));
     desk.look(look -> look.selecting(selected));
-    lifting = Lifting.begun(desk.now(), swing.wheel().seat());
+    taken++;
+    lifting = Lifting.begun(desk.now(), swing.wheel().seat(), taken);
     canvas.hold();
   }
 

@@ -56,7 +56,7 @@ class EditsTest {
         edit("Turn the crank to 32.0 degrees", s -> Turns.by(s, -1)),
         edit("Turn the crank to 53.0 degrees", s -> Turns.byTeeth(s, 1)),
         edit("Turn the crank to 753.0 degrees", Turns::byTwoTurns),
-        edit("Go back to the reference position", Turns::toReference));
+        edit("Jump to the reference position", Turns::toReference));
   }
 
   @ParameterizedTest
