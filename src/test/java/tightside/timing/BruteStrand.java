@@ -3,6 +3,7 @@ package tightside.timing;
 import java.util.ArrayList;
 import java.util.List;
 import tightside.drive.Chain;
+import tightside.drive.Contact;
 import tightside.drive.Drive;
 import tightside.drive.Face;
 import tightside.drive.Shoe;
@@ -15,8 +16,9 @@ import tightside.timing.ShortestRun.Solid;
 import tightside.timing.ShortestRun.Wall;
 
 /**
- * A strand of a drive that runs clockwise round sprockets inside its loop, past faces outside, as
- * points for the brute-force search. A shoe may be pushed out; an arm stands as drawn.
+ * A strand of a drive that runs clockwise, past faces outside its loop, as points for the
+ * brute-force search. A sprocket without a mark that it passes lies inside. A shoe may be pushed
+ * out; an arm stands as drawn.
  *
  * @param fine whether sprockets are strewn with points all round, or hold pins in their gaps alone
  */
@@ -34,6 +36,9 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
     for (int place = (from + 1) % size; place != to; place = (place + 1) % size) {
       if (chain.route().get(place) instanceof Face face) {
         rows.addAll(rows(face, solids));
+      } else {
+        rows.add(passed(place));
+        solids.add(disc(place));
       }
     }
     rows.add(arc(to, false));
@@ -54,6 +59,29 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
     return chain.sprocketAt(place).teeth();
   }
 
+  /** All of a sprocket that has no mark but the part that looks at the sprockets beside it. */
+  private Row passed(int place) {
+    Point before = disc(sprocketBeside(place, -1)).centre();
+    Point after = disc(sprocketBeside(place, 1)).centre();
+    double away = Math.atan2(before.y() - after.y(), after.x() - before.x());
+    double reach = Math.toRadians(150);
+    double start = away - reach;
+    int steps = 4 * FINE_STEPS;
+    double step = 2 * reach / steps;
+    double pitches = step * teeth(place) / (2 * Math.PI);
+    return ShortestRun.arc(
+        disc(place), start, start + 2 * reach, steps, disc(place).radius() * step, pitches);
+  }
+
+  private int sprocketBeside(int place, int way) {
+    int size = chain.route().size();
+    int beside = Math.floorMod(place + way, size);
+    while (!(chain.route().get(beside) instanceof Sprocket)) {
+      beside = Math.floorMod(beside + way, size);
+    }
+    return beside;
+  }
+
   private Disc disc(int place) {
     Sprocket sprocket = chain.sprocketAt(place);
     var at = drive.shaft(sprocket.shaft()).orElseThrow().at();
@@ -70,10 +98,11 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
     double reach = pins * tooth;
     double stepPitches = (double) pins / steps;
     double stepLength = fine ? disc(place).radius() * reach / steps : chain.pitchMm();
+    double turn = chain.sprocketAt(place).contact() == Contact.INSIDE ? reach : -reach;
     return ShortestRun.arc(
         disc(place),
-        onward ? mark : mark - reach,
-        onward ? mark + reach : mark,
+        onward ? mark : mark - turn,
+        onward ? mark + turn : mark,
         steps,
         stepLength,
         stepPitches);
