@@ -63,7 +63,13 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
   private Row passed(int place) {
     Point before = disc(sprocketBeside(place, -1)).centre();
     Point after = disc(sprocketBeside(place, 1)).centre();
-    double away = Math.atan2(before.y() - after.y(), after.x() - before.x());
+    Point centre = disc(place).centre();
+    double in = before.to(centre);
+    double out = after.to(centre);
+    double away =
+        Math.atan2(
+            (centre.x() - before.x()) / in + (centre.x() - after.x()) / out,
+            (centre.y() - before.y()) / in + (centre.y() - after.y()) / out);
     double reach = Math.toRadians(150);
     double start = away - reach;
     int steps = 4 * FINE_STEPS;
