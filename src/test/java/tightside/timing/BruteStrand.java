@@ -27,22 +27,28 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
   private static final int FINE_STEPS = 400;
   private static final double FAR = 1000;
 
+  /** A sprocket without a mark is looked at so far to either side. */
+  private static final double PASSED_DEGREES = 150;
+
   /** Pitches from mark to mark, as the crow flies where it must not go round. */
   double pitches() {
     List<Row> rows = new ArrayList<>();
     List<Solid> solids = new ArrayList<>(List.of(disc(from), disc(to)));
     rows.add(arc(from, true));
+    double before = 0;
     int size = chain.route().size();
     for (int place = (from + 1) % size; place != to; place = (place + 1) % size) {
       if (chain.route().get(place) instanceof Face face) {
         rows.addAll(rows(face, solids));
       } else {
-        rows.add(passed(place));
         solids.add(disc(place));
+        rows.add(passed(place, -PASSED_DEGREES, 0));
+        before += new ShortestRun(rows, solids, chain.pitchMm(), mayCut()).pitches();
+        rows = new ArrayList<>(List.of(passed(place, 0, PASSED_DEGREES)));
       }
     }
     rows.add(arc(to, false));
-    return new ShortestRun(rows, solids, chain.pitchMm(), mayCut()).pitches();
+    return before + new ShortestRun(rows, solids, chain.pitchMm(), mayCut()).pitches();
   }
 
   /** Between two pins of a sprocket the chain itself cuts the circle, as deep as its polygon. */
@@ -59,8 +65,8 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
     return chain.sprocketAt(place).teeth();
   }
 
-  /** All of a sprocket that has no mark but the part that looks at the sprockets beside it. */
-  private Row passed(int place) {
+  /** A sprocket without a mark, in degrees from the point that looks away from its neighbours. */
+  private Row passed(int place, double fromDegrees, double toDegrees) {
     Point before = disc(sprocketBeside(place, -1)).centre();
     Point after = disc(sprocketBeside(place, 1)).centre();
     Point centre = disc(place).centre();
@@ -70,13 +76,14 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
         Math.atan2(
             (centre.x() - before.x()) / in + (centre.x() - after.x()) / out,
             (centre.y() - before.y()) / in + (centre.y() - after.y()) / out);
-    double reach = Math.toRadians(150);
-    double start = away - reach;
-    int steps = 4 * FINE_STEPS;
-    double step = 2 * reach / steps;
-    double pitches = step * teeth(place) / (2 * Math.PI);
+    double step = Math.toRadians(toDegrees - fromDegrees) / FINE_STEPS;
     return ShortestRun.arc(
-        disc(place), start, start + 2 * reach, steps, disc(place).radius() * step, pitches);
+        disc(place),
+        away + Math.toRadians(fromDegrees),
+        away + Math.toRadians(toDegrees),
+        FINE_STEPS,
+        disc(place).radius() * step,
+        step * teeth(place) / (2 * Math.PI));
   }
 
   private int sprocketBeside(int place, int way) {
