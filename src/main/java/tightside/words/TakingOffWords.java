@@ -37,15 +37,15 @@ public final class TakingOffWords {
   }
 
   private static String has(SlideOff slide) {
-    List<String> short_ =
+    List<String> missing =
         slide.strands().stream()
             .filter(s -> !s.enough())
             .map(s -> run(s) + " only " + Numbers.fixed(Math.max(0, s.hasMm()), 2) + " mm is there")
             .toList();
-    if (short_.isEmpty()) {
+    if (missing.isEmpty()) {
       return "this drive has it";
     }
-    return Sentences.list(short_, "and")
+    return Sentences.list(missing, "and")
         + (slide.enoughTurning()
             ? ", so its shaft has to turn with it"
             : ", so it does not go, turned or not");

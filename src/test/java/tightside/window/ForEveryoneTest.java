@@ -38,6 +38,7 @@ class ForEveryoneTest {
           w.desk().look(look -> look.textSteps((percent - look.textPercent()) / 10));
           w.bench().turnTo(card);
         });
+    screen.work();
   }
 
   @Test
