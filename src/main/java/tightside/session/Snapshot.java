@@ -95,7 +95,8 @@ public record Snapshot(
   }
 
   Snapshot with(Crank other) {
-    return new Snapshot(drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look, slack);
+    return new Snapshot(
+        drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look, slack);
   }
 
   /** With the reseats, stretches and held plungers of a state. */
@@ -114,11 +115,13 @@ public record Snapshot(
   }
 
   Snapshot withCounts(Map<StrandId, Count> other) {
-    return new Snapshot(drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look, slack);
+    return new Snapshot(
+        drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look, slack);
   }
 
   Snapshot with(Seen other) {
-    return new Snapshot(drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look, slack);
+    return new Snapshot(
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look, slack);
   }
 
   /** The same, looked at otherwise. */

@@ -9,7 +9,9 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import tightside.session.SlackPage;
 
-/** Slack of the loop, upwards, against the plunger, to the right; millimetres against millimetres. */
+/**
+ * Slack of the loop, upwards, against the plunger, to the right; millimetres against millimetres.
+ */
 final class SlackDiagram extends Region {
 
   private final List<SlackPage.Point> points;
@@ -39,7 +41,9 @@ final class SlackDiagram extends Region {
     setAccessibleRole(AccessibleRole.TEXT);
     setFocusTraversable(true);
     setAccessibleText(
-        words("Slack of %s: %.1f mm at most, less the further its plunger is out", chain.chain(), most));
+        words(
+            "Slack of %s: %.1f mm at most, less the further its plunger is out",
+            chain.chain(), most));
   }
 
   private static String words(String form, Object... values) {

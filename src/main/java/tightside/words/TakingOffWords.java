@@ -66,8 +66,7 @@ public final class TakingOffWords {
     double move = free.get().moveMm().orElse(0);
     return move == 0
         ? "Its teeth are then free without moving it."
-        : "Its teeth are free once it has moved %s toward %s."
-            .formatted(Numbers.mm(move), driver);
+        : "Its teeth are free once it has moved %s toward %s.".formatted(Numbers.mm(move), driver);
   }
 
   private static String kept(FreeTeeth.Keeper keeper) {
@@ -100,7 +99,10 @@ public final class TakingOffWords {
             Numbers.fixed(press.turnDegrees(), 1),
             Numbers.mm(press.fromMm()),
             Numbers.mm(press.toMm()),
-            press.nearest().map(TakingOffWords::nearest).orElse("Whether valves meet pistons on the way is not known here."));
+            press
+                .nearest()
+                .map(TakingOffWords::nearest)
+                .orElse("Whether valves meet pistons on the way is not known here."));
   }
 
   private static String nearest(PressBack.Nearest nearest) {

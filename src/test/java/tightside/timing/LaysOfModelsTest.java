@@ -130,8 +130,7 @@ class LaysOfModelsTest {
     }
   }
 
-  private static void agrees(
-      Laid laid, LayRow row, boolean fits, List<Double> lack, double worst) {
+  private static void agrees(Laid laid, LayRow row, boolean fits, List<Double> lack, double worst) {
     assertThat(row.lay().possible()).as(row.lay().toString()).isEqualTo(fits);
     assertThat(row.withDriverStaying().possible()).isEqualTo(fits);
     assertThat(row.reason().possibleWhileLocked()).isEqualTo(fits);

@@ -22,8 +22,7 @@ class TakingOffWordsTest {
 
   @Test
   void aSlideThatNeedsNothing() {
-    assertThat(
-            TakingOffWords.slideOff(new SlideOff(Set.of("b", "a"), 0, List.of(), true)))
+    assertThat(TakingOffWords.slideOff(new SlideOff(Set.of("b", "a"), 0, List.of(), true)))
         .isEqualTo("a and b, 0.0 mm off its nose: no run bows; this drive has it.");
   }
 
