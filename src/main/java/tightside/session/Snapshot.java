@@ -17,6 +17,7 @@ import tightside.timing.State;
  * @param heldMm by chain: the extension at which its plunger is held
  * @param counts what was counted, as typed
  * @param cover how much can be seen
+ * @param slack what is said of the job while the chain is slack
  */
 public record Snapshot(
     Drive drive,
@@ -27,7 +28,8 @@ public record Snapshot(
     Map<String, Double> heldMm,
     Map<StrandId, Count> counts,
     Seen cover,
-    Look look) {
+    Look look,
+    SlackSetup slack) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -55,7 +57,8 @@ public record Snapshot(
         Map.of(),
         Map.of(),
         Seen.COVER_OFF,
-        Look.usual());
+        Look.usual(),
+        SlackSetup.usual());
   }
 
   /** How far the plunger of a chain can be held out; not at all without a tensioner. */
@@ -92,7 +95,8 @@ public record Snapshot(
   }
 
   Snapshot with(Crank other) {
-    return new Snapshot(drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look);
+    return new Snapshot(
+        drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look, slack);
   }
 
   /** With the reseats, stretches and held plungers of a state. */
@@ -106,20 +110,28 @@ public record Snapshot(
         other.heldMm(),
         counts,
         cover,
-        look);
+        look,
+        slack);
   }
 
   Snapshot withCounts(Map<StrandId, Count> other) {
-    return new Snapshot(drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look);
+    return new Snapshot(
+        drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look, slack);
   }
 
   Snapshot with(Seen other) {
-    return new Snapshot(drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look);
+    return new Snapshot(
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look, slack);
   }
 
   /** The same, looked at otherwise. */
   public Snapshot with(Look other) {
     return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, other);
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, other, slack);
+  }
+
+  Snapshot with(SlackSetup other) {
+    return new Snapshot(
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, look, other);
   }
 }

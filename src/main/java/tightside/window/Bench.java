@@ -3,6 +3,7 @@ package tightside.window;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.Executor;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -16,7 +17,8 @@ public final class Bench extends VBox {
     COUNT("Count"),
     RESEAT("Reseat"),
     WEAR("Wear"),
-    TABLE("Table");
+    TABLE("Table"),
+    SLACK("Slack");
 
     private final String words;
 
@@ -36,12 +38,16 @@ public final class Bench extends VBox {
   private Card lying = Card.COUNT;
   private SessionView view;
 
-  Bench(Desk desk) {
+  /**
+   * @param worker does what takes long
+   */
+  Bench(Desk desk, Executor worker) {
     getStyleClass().add("bench");
     cards.put(Card.COUNT, new CountCard(desk));
     cards.put(Card.RESEAT, new ReseatCard(desk));
     cards.put(Card.WEAR, new WearCard(desk));
     cards.put(Card.TABLE, new TableCard());
+    cards.put(Card.SLACK, new SlackCard(desk, worker));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());

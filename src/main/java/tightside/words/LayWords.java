@@ -6,6 +6,7 @@ import tightside.readings.Compression;
 import tightside.readings.CountStrand;
 import tightside.readings.DowelMeets;
 import tightside.readings.LayRow;
+import tightside.readings.LayTable;
 import tightside.readings.LockingToolGoesIn;
 import tightside.readings.Moment;
 import tightside.readings.PlungerStands;
@@ -72,6 +73,20 @@ public final class LayWords {
             check(telling.check()),
             telling.moment() == Moment.BEFORE_TURNING ? "before turning" : "after turning",
             telling.minutes());
+  }
+
+  /** A whole row in one breath. */
+  public static String row(HoldBack hold, LayRow row) {
+    return "%s: %s. Then: %s. Shown soonest: %s."
+        .formatted(name(hold, row), reason(row), consequence(row), soonest(row));
+  }
+
+  /** What no check shows. */
+  public static String never(LayTable table) {
+    int never = table.neverShown().size();
+    return never == 0
+        ? "Every wrong lay of one or two sprockets is shown by some check with this access."
+        : "No check with this access shows " + never + " of the wrong lays.";
   }
 
   /** A check as it is asked for. */

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tightside.drive.Heat;
 import tightside.drive.Seen;
 import tightside.timing.Drives;
 import tightside.timing.Seat;
@@ -49,6 +51,13 @@ class EditsTest {
         edit("Let the plunger of main go", s -> Edits.release(s, "main")),
         edit("Count crank to intake", s -> Edits.count(s, TO_INTAKE, "50")),
         edit("Count crank to intake", s -> Edits.count(s, TO_INTAKE, " ")),
+        edit("Set the engagement to 12.5 mm", s -> SlackEdits.engagement(s, 12.5)),
+        edit(
+            "Set the locking tools' play to 2 degrees",
+            s -> SlackEdits.play(s, OptionalDouble.of(2))),
+        edit(
+            "Set the heat to 90 degrees, block 11.0",
+            s -> SlackEdits.heat(s, Heat.castIronBlock())),
         edit("Clear the counts", Edits::clearCounts),
         edit("Put the cover on", s -> Edits.cover(s, Seen.COVER_ON)),
         edit("Look with a borescope", s -> Edits.cover(s, Seen.BORESCOPE)),

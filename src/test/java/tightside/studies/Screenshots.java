@@ -54,6 +54,7 @@ public final class Screenshots {
       shoot("worn", "two-cams-arm", size, Bench.Card.WEAR, Screenshots::worn);
       shoot("covered", "v-six-two-stages", size, Bench.Card.COUNT, Screenshots::covered);
       shoot("back", "counterclockwise-balancers", size, Bench.Card.TABLE, Screenshots::back);
+      shoot("slack", "two-cams-arm", size, Bench.Card.SLACK, desk -> {});
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
   }
@@ -101,6 +102,9 @@ public final class Screenshots {
     stage.setWidth(size[0]);
     stage.setHeight(size[1]);
     stage.show();
+    window.refresh();
+    Platform.runLater(() -> Platform.exitNestedEventLoop(window, null));
+    Platform.enterNestedEventLoop(window);
     for (int i = 0; i < 3; i++) {
       window.refresh();
       window.sceneOf().getRoot().applyCss();

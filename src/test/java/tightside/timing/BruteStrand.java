@@ -3,6 +3,7 @@ package tightside.timing;
 import java.util.ArrayList;
 import java.util.List;
 import tightside.drive.Chain;
+import tightside.drive.Contact;
 import tightside.drive.Drive;
 import tightside.drive.Face;
 import tightside.drive.Shoe;
@@ -15,8 +16,9 @@ import tightside.timing.ShortestRun.Solid;
 import tightside.timing.ShortestRun.Wall;
 
 /**
- * A strand of a drive that runs clockwise round sprockets inside its loop, past faces outside, as
- * points for the brute-force search. A shoe may be pushed out; an arm stands as drawn.
+ * A strand of a drive that runs clockwise, past faces outside its loop, as points for the
+ * brute-force search. A sprocket without a mark that it passes lies inside. A shoe may be pushed
+ * out; an arm stands as drawn.
  *
  * @param fine whether sprockets are strewn with points all round, or hold pins in their gaps alone
  */
@@ -25,19 +27,28 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
   private static final int FINE_STEPS = 400;
   private static final double FAR = 1000;
 
+  /** A sprocket without a mark is looked at so far to either side. */
+  private static final double PASSED_DEGREES = 150;
+
   /** Pitches from mark to mark, as the crow flies where it must not go round. */
   double pitches() {
     List<Row> rows = new ArrayList<>();
     List<Solid> solids = new ArrayList<>(List.of(disc(from), disc(to)));
     rows.add(arc(from, true));
+    double before = 0;
     int size = chain.route().size();
     for (int place = (from + 1) % size; place != to; place = (place + 1) % size) {
       if (chain.route().get(place) instanceof Face face) {
         rows.addAll(rows(face, solids));
+      } else {
+        solids.add(disc(place));
+        rows.add(passed(place, -PASSED_DEGREES, 0));
+        before += new ShortestRun(rows, solids, chain.pitchMm(), mayCut()).pitches();
+        rows = new ArrayList<>(List.of(passed(place, 0, PASSED_DEGREES)));
       }
     }
     rows.add(arc(to, false));
-    return new ShortestRun(rows, solids, chain.pitchMm(), mayCut()).pitches();
+    return before + new ShortestRun(rows, solids, chain.pitchMm(), mayCut()).pitches();
   }
 
   /** Between two pins of a sprocket the chain itself cuts the circle, as deep as its polygon. */
@@ -52,6 +63,36 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
 
   private int teeth(int place) {
     return chain.sprocketAt(place).teeth();
+  }
+
+  /** A sprocket without a mark, in degrees from the point that looks away from its neighbours. */
+  private Row passed(int place, double fromDegrees, double toDegrees) {
+    Point before = disc(sprocketBeside(place, -1)).centre();
+    Point after = disc(sprocketBeside(place, 1)).centre();
+    Point centre = disc(place).centre();
+    double in = before.to(centre);
+    double out = after.to(centre);
+    double away =
+        Math.atan2(
+            (centre.x() - before.x()) / in + (centre.x() - after.x()) / out,
+            (centre.y() - before.y()) / in + (centre.y() - after.y()) / out);
+    double step = Math.toRadians(toDegrees - fromDegrees) / FINE_STEPS;
+    return ShortestRun.arc(
+        disc(place),
+        away + Math.toRadians(fromDegrees),
+        away + Math.toRadians(toDegrees),
+        FINE_STEPS,
+        disc(place).radius() * step,
+        step * teeth(place) / (2 * Math.PI));
+  }
+
+  private int sprocketBeside(int place, int way) {
+    int size = chain.route().size();
+    int beside = Math.floorMod(place + way, size);
+    while (!(chain.route().get(beside) instanceof Sprocket)) {
+      beside = Math.floorMod(beside + way, size);
+    }
+    return beside;
   }
 
   private Disc disc(int place) {
@@ -70,10 +111,11 @@ record BruteStrand(Drive drive, Chain chain, int from, int to, double extension,
     double reach = pins * tooth;
     double stepPitches = (double) pins / steps;
     double stepLength = fine ? disc(place).radius() * reach / steps : chain.pitchMm();
+    double turn = chain.sprocketAt(place).contact() == Contact.INSIDE ? reach : -reach;
     return ShortestRun.arc(
         disc(place),
-        onward ? mark : mark - reach,
-        onward ? mark + reach : mark,
+        onward ? mark : mark - turn,
+        onward ? mark + turn : mark,
         steps,
         stepLength,
         stepPitches);

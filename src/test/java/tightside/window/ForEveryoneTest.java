@@ -39,6 +39,7 @@ class ForEveryoneTest {
           w.desk().look(look -> look.textSteps((percent - look.textPercent()) / 10));
           w.bench().turnTo(card);
         });
+    screen.work();
   }
 
   @Test

@@ -1,0 +1,42 @@
+package tightside.session;
+
+import java.util.OptionalDouble;
+import tightside.drive.Heat;
+
+/** What a person says on the card of the slack chain. Each leads to a new snapshot. */
+public final class SlackEdits {
+
+  private SlackEdits() {}
+
+  /** How far a sprocket has to slide to leave its nose, mm. */
+  public static Edit engagement(Snapshot now, double mm) {
+    SlackSetup setup = now.slack();
+    return Edit.partOf(
+        "engagement",
+        "Set the engagement to %s mm".formatted(Figures.shortest(mm)),
+        now.with(new SlackSetup(mm, setup.playDegrees(), setup.heat())));
+  }
+
+  /** The play of the locking tools, camshaft degrees; nothing where it is not known. */
+  public static Edit play(Snapshot now, OptionalDouble degrees) {
+    SlackSetup setup = now.slack();
+    return Edit.partOf(
+        "locking play",
+        degrees.isPresent()
+            ? "Set the locking tools' play to %s degrees"
+                .formatted(Figures.shortest(degrees.getAsDouble()))
+            : "Forget the locking tools' play",
+        now.with(new SlackSetup(setup.engagementMm(), degrees, setup.heat())));
+  }
+
+  /** What the block and the chain do as they warm up. */
+  public static Edit heat(Snapshot now, Heat heat) {
+    SlackSetup setup = now.slack();
+    return Edit.partOf(
+        "heat",
+        "Set the heat to %s degrees, block %s"
+            .formatted(
+                Figures.shortest(heat.hotCelsius()), Figures.tenths(1e6 * heat.blockPerKelvin())),
+        now.with(new SlackSetup(setup.engagementMm(), setup.playDegrees(), heat)));
+  }
+}

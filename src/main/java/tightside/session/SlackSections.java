@@ -1,0 +1,142 @@
+package tightside.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import tightside.drive.HotFit;
+import tightside.drive.Joint;
+import tightside.drive.Role;
+import tightside.drive.Seen;
+import tightside.drive.Sprocket;
+import tightside.readings.JointMistake;
+import tightside.readings.LayRow;
+import tightside.readings.LayTable;
+import tightside.session.SlackPage.Section;
+import tightside.timing.Climb;
+import tightside.timing.DowelRule;
+import tightside.timing.FreeTeeth;
+import tightside.timing.HoldBack;
+import tightside.timing.Kick;
+import tightside.timing.PressBack;
+import tightside.timing.SlideOff;
+import tightside.words.HoldBackWords;
+import tightside.words.LayWords;
+import tightside.words.SlackWords;
+import tightside.words.TakingOffWords;
+
+/** The sections of one chain's page. */
+record SlackSections(Snapshot now, LayTable table) {
+
+  /** Rows that are worth a page; the rest are less dangerous still. */
+  private static final int ROWS = 8;
+
+  private HoldBack hold() {
+    return table.hold();
+  }
+
+  List<Section> all() {
+    List<Section> all = new ArrayList<>();
+    all.add(new Section("Slack", slack()));
+    all.add(new Section("Taking a sprocket off", takingOff()));
+    all.add(new Section("Pressing the tensioner back", pressBack()));
+    all.add(new Section("By thumb, tight runs", sag()));
+    all.add(new Section("What could go wrong, most dangerous first", rows()));
+    all.add(new Section("Joints, every link right", joints()));
+    all.add(new Section("Let go", kicks()));
+    all.add(new Section("Hot and cold", hot()));
+    return all.stream().filter(s -> !s.sentences().isEmpty()).toList();
+  }
+
+  private List<String> slack() {
+    return Stream.concat(
+            Stream.of(HoldBackWords.slack(hold())),
+            hold().strands().stream().map(HoldBackWords::strand))
+        .toList();
+  }
+
+  /** Driven sprockets with a mark. */
+  private List<Sprocket> driven() {
+    return hold().chain().sprockets().stream().skip(1).filter(s -> s.mark().isPresent()).toList();
+  }
+
+  private List<String> camshafts() {
+    return driven().stream()
+        .map(Sprocket::shaft)
+        .filter(s -> now.drive().shaft(s).orElseThrow().role() == Role.CAMSHAFT)
+        .toList();
+  }
+
+  private String driver() {
+    return hold().chain().driver().shaft();
+  }
+
+  private List<String> takingOff() {
+    List<String> sentences = new ArrayList<>();
+    for (Sprocket sprocket : driven()) {
+      String shaft = sprocket.shaft();
+      SlideOff slide = SlideOff.of(hold(), Set.of(shaft), now.slack().engagementMm());
+      Optional<FreeTeeth> free = FreeTeeth.of(hold(), shaft, slide, Optional.empty());
+      sentences.add(
+          TakingOffWords.slideOff(slide) + " " + TakingOffWords.freeTeeth(driver(), free));
+    }
+    Climb.of(hold(), driver()).map(TakingOffWords::climb).ifPresent(sentences::add);
+    return sentences;
+  }
+
+  private List<String> pressBack() {
+    return camshafts().stream()
+        .flatMap(
+            shaft ->
+                PressBack.of(
+                    now.drive(), hold().chain(), shaft, hold().extensionMm(), Optional.empty())
+                    .stream())
+        .map(TakingOffWords::pressBack)
+        .toList();
+  }
+
+  private List<String> sag() {
+    return hold().strands().stream()
+        .filter(s -> s.strand().taut() && s.strand().seen() != Seen.NEVER)
+        .map(s -> SlackWords.sag(s, hold().pitchMm()))
+        .toList();
+  }
+
+  private List<String> rows() {
+    List<String> sentences = new ArrayList<>();
+    for (LayRow row : table.rows().subList(0, Math.min(ROWS, table.rows().size()))) {
+      sentences.add(LayWords.row(hold(), row));
+    }
+    sentences.add(LayWords.never(table));
+    return sentences;
+  }
+
+  private List<String> joints() {
+    List<JointMistake.Phased> phasers =
+        camshafts().stream()
+            .map(s -> new JointMistake.Phased(s, java.util.OptionalDouble.empty()))
+            .toList();
+    return JointMistake.on(hold(), phasers).stream().map(SlackWords::joint).toList();
+  }
+
+  /** Nothing is known of the valve springs here. */
+  private List<String> kicks() {
+    return Stream.concat(
+            camshafts().stream().map(s -> TakingOffWords.kick(s, new Kick.Unknown())),
+            Stream.of(SlackWords.caution()))
+        .toList();
+  }
+
+  private List<String> hot() {
+    HotFit fit = HotFit.of(hold().inPlace(), hold().pitchMm(), now.slack().heat());
+    return List.of(SlackWords.hot(fit, now.slack().heat()));
+  }
+
+  List<String> rules() {
+    return driven().stream()
+        .filter(s -> s.joint() != Joint.FRICTION)
+        .map(s -> HoldBackWords.rule(DowelRule.of(hold(), s.shaft())))
+        .toList();
+  }
+}

@@ -1,0 +1,131 @@
+package tightside.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+import tightside.drive.Heat;
+import tightside.drive.Limits;
+import tightside.session.Decimals;
+import tightside.session.Edit;
+import tightside.session.SlackEdits;
+import tightside.session.SlackSetup;
+import tightside.session.Snapshot;
+import tightside.session.Typed;
+
+/** The figures that the card of the slack chain goes by. */
+final class SlackFields extends VBox {
+
+  private static final double MILLION = 1e6;
+
+  /** A field and the number that it shows. */
+  private record Entry(TextField field, Function<SlackSetup, OptionalDouble> of) {}
+
+  private final Desk desk;
+  private final BooleanSupplier showing;
+  private final List<Entry> entries = new ArrayList<>();
+  private final Label refusal = Controls.label("", "refusal");
+
+  SlackFields(Desk desk, BooleanSupplier showing) {
+    this.desk = desk;
+    this.showing = showing;
+    getStyleClass().add("sentences");
+    Controls.visible(refusal, false);
+    add(
+        "slack-engagement",
+        "Engagement on the nose, mm",
+        SlackSetup.ENGAGEMENT_MM,
+        s -> OptionalDouble.of(s.engagementMm()),
+        v -> now -> SlackEdits.engagement(now, v));
+    add(
+        "slack-play",
+        "Play of locking tools, cam degrees",
+        Limits.LOCKING_PLAY_DEGREES,
+        SlackSetup::playDegrees,
+        v -> now -> SlackEdits.play(now, OptionalDouble.of(v)));
+    heat("slack-hot", "Hot, degrees Celsius", SlackSetup.CELSIUS, 1, Heat::hotCelsius, Heats::hot);
+    heat(
+        "slack-block",
+        "Block grows, millionths per kelvin",
+        SlackSetup.GROWTH,
+        MILLION,
+        Heat::blockPerKelvin,
+        Heats::block);
+    heat(
+        "slack-chain",
+        "Chain grows, millionths per kelvin",
+        SlackSetup.GROWTH,
+        MILLION,
+        Heat::chainPerKelvin,
+        Heats::chain);
+    getChildren().add(refusal);
+  }
+
+  private void heat(
+      String id,
+      String words,
+      Limits limits,
+      double scale,
+      Function<Heat, Double> of,
+      Heats changed) {
+    add(
+        id,
+        words,
+        limits,
+        s -> OptionalDouble.of(Math.rint(of.apply(s.heat()) * scale * 1000) / 1000),
+        v -> now -> SlackEdits.heat(now, changed.with(now.slack().heat(), v / scale)));
+  }
+
+  private void add(
+      String id,
+      String words,
+      Limits limits,
+      Function<SlackSetup, OptionalDouble> of,
+      DoubleFunction<Function<Snapshot, Edit>> edit) {
+    TextField field = Controls.field(words, 4, text -> typed(text, words, limits, edit));
+    field.setId(id);
+    entries.add(new Entry(field, of));
+    getChildren().add(Controls.flow(field, Controls.tag(words)));
+  }
+
+  private void typed(
+      String text, String words, Limits limits, DoubleFunction<Function<Snapshot, Edit>> edit) {
+    if (showing.getAsBoolean()) {
+      return;
+    }
+    if (text.isBlank() && limits == Limits.LOCKING_PLAY_DEGREES) {
+      Controls.visible(refusal, false);
+      desk.act(now -> SlackEdits.play(now, OptionalDouble.empty()));
+      return;
+    }
+    Typed typed = Decimals.within(text, words, limits);
+    typed.refusal().ifPresent(refusal::setText);
+    Controls.visible(refusal, typed.refusal().isPresent());
+    if (typed instanceof Typed.Number number) {
+      desk.act(edit.apply(number.value())::apply);
+    }
+  }
+
+  void show(SlackSetup setup) {
+    for (Entry entry : entries) {
+      OptionalDouble value = entry.of().apply(setup);
+      if (!shows(entry.field().getText(), value)) {
+        entry.field().setText(value.isPresent() ? Angles.typed(value.getAsDouble()) : "");
+        Controls.visible(refusal, false);
+      }
+    }
+  }
+
+  private static boolean shows(String text, OptionalDouble value) {
+    if (value.isEmpty()) {
+      return text.isBlank();
+    }
+    return Decimals.within(text, "", new Limits(-1e6, 1e6, "")) instanceof Typed.Number number
+        && Math.abs(number.value() - value.getAsDouble()) < 1e-3;
+  }
+}
