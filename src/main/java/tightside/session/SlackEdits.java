@@ -2,6 +2,7 @@ package tightside.session;
 
 import java.util.OptionalDouble;
 import tightside.drive.Heat;
+import tightside.words.Numbers;
 
 /** What a person says on the card of the slack chain. Each leads to a new snapshot. */
 public final class SlackEdits {
@@ -13,7 +14,7 @@ public final class SlackEdits {
     SlackSetup setup = now.slack();
     return Edit.partOf(
         "engagement",
-        "Set the engagement to %s mm".formatted(Figures.shortest(mm)),
+        "Set the engagement to %s mm".formatted(Numbers.plain(mm)),
         now.with(new SlackSetup(mm, setup.playDegrees(), setup.heat())));
   }
 
@@ -24,7 +25,7 @@ public final class SlackEdits {
         "locking play",
         degrees.isPresent()
             ? "Set the locking tools' play to %s degrees"
-                .formatted(Figures.shortest(degrees.getAsDouble()))
+                .formatted(Numbers.plain(degrees.getAsDouble()))
             : "Forget the locking tools' play",
         now.with(new SlackSetup(setup.engagementMm(), degrees, setup.heat())));
   }
@@ -36,7 +37,7 @@ public final class SlackEdits {
         "heat",
         "Set the heat to %s degrees, block %s"
             .formatted(
-                Figures.shortest(heat.hotCelsius()), Figures.tenths(1e6 * heat.blockPerKelvin())),
+                Numbers.plain(heat.hotCelsius()), Numbers.fixed(1e6 * heat.blockPerKelvin(), 1)),
         now.with(new SlackSetup(setup.engagementMm(), setup.playDegrees(), heat)));
   }
 }
