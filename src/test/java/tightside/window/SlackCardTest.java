@@ -35,7 +35,7 @@ class SlackCardTest {
   @Test
   void thePageIsThereOnceTheWorkerIsDone() {
     assertThat(screen.words())
-        .contains("2.5 mm of chain is over in the whole loop")
+        .contains("2.5 mm of chain is left over in the whole loop")
         .contains("If intake must be turned more than 5.0 of its degrees to meet its dowel")
         .contains("hold it both ways")
         .contains("most dangerous first")
