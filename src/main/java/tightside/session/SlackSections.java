@@ -2,14 +2,19 @@ package tightside.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import tightside.drive.HotFit;
 import tightside.drive.Joint;
 import tightside.drive.Role;
 import tightside.drive.Seen;
 import tightside.drive.Sprocket;
+import tightside.engine.AtReference;
+import tightside.engine.Phaser;
 import tightside.readings.JointMistake;
 import tightside.readings.LayRow;
 import tightside.readings.LayTable;
@@ -31,6 +36,9 @@ record SlackSections(Snapshot now, LayTable table) {
 
   /** Rows that are worth a page; the rest are less dangerous still. */
   private static final int ROWS = 8;
+
+  /** Of the crankshaft for one turn of a camshaft. */
+  private static final double CRANK_TURNS_OF_A_CAMSHAFT = 2;
 
   private HoldBack hold() {
     return table.hold();
@@ -90,10 +98,17 @@ record SlackSections(Snapshot now, LayTable table) {
         .flatMap(
             shaft ->
                 PressBack.of(
-                    now.drive(), hold().chain(), shaft, hold().extensionMm(), Optional.empty())
+                    now.drive(), hold().chain(), shaft, hold().extensionMm(), clearance(shaft))
                     .stream())
         .map(TakingOffWords::pressBack)
         .toList();
+  }
+
+  /** The room between that camshaft's valves and the pistons, where the model tells. */
+  private Optional<DoubleUnaryOperator> clearance(String shaft) {
+    return now.slack()
+        .engine()
+        .flatMap(engine -> AtReference.clearance(engine, shaft, CRANK_TURNS_OF_A_CAMSHAFT));
   }
 
   private List<String> sag() {
@@ -113,19 +128,33 @@ record SlackSections(Snapshot now, LayTable table) {
   }
 
   private List<String> joints() {
+    Map<String, Phaser> known = now.slack().phasers();
     List<JointMistake.Phased> phasers =
         camshafts().stream()
-            .map(s -> new JointMistake.Phased(s, java.util.OptionalDouble.empty()))
+            .filter(s -> known.isEmpty() || known.containsKey(s))
+            .map(s -> new JointMistake.Phased(s, range(Optional.ofNullable(known.get(s)))))
             .toList();
     return JointMistake.on(hold(), phasers).stream().map(SlackWords::joint).toList();
   }
 
-  /** Nothing is known of the valve springs here. */
+  private static OptionalDouble range(Optional<Phaser> phaser) {
+    return phaser.stream()
+        .mapToDouble(p -> CRANK_TURNS_OF_A_CAMSHAFT * p.travelDegrees())
+        .findFirst();
+  }
+
   private List<String> kicks() {
     return Stream.concat(
-            camshafts().stream().map(s -> TakingOffWords.kick(s, new Kick.Unknown())),
+            camshafts().stream().map(s -> TakingOffWords.kick(s, kick(s))),
             Stream.of(SlackWords.caution()))
         .toList();
+  }
+
+  private Kick kick(String shaft) {
+    return now.slack()
+        .engine()
+        .map(engine -> AtReference.kick(engine, shaft, CRANK_TURNS_OF_A_CAMSHAFT))
+        .orElse(new Kick.Unknown());
   }
 
   private List<String> hot() {

@@ -1,8 +1,12 @@
 package tightside.session;
 
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import tightside.drive.Heat;
 import tightside.drive.Limits;
+import tightside.engine.Engine;
+import tightside.engine.Phaser;
 import tightside.timing.LockingPlay;
 
 /**
@@ -11,8 +15,15 @@ import tightside.timing.LockingPlay;
  * @param engagementMm how far a sprocket sits on its nose
  * @param playDegrees of the locking tools, camshaft degrees; nothing where nobody knows
  * @param heat block and chain, cold and hot
+ * @param engine what the model says of valves and springs
+ * @param phasers by camshaft, as the model has them
  */
-public record SlackSetup(double engagementMm, OptionalDouble playDegrees, Heat heat) {
+public record SlackSetup(
+    double engagementMm,
+    OptionalDouble playDegrees,
+    Heat heat,
+    Optional<Engine> engine,
+    Map<String, Phaser> phasers) {
 
   /** How far a sprocket can sit on its nose. */
   public static final Limits ENGAGEMENT_MM = new Limits(0, 200, "mm");
@@ -28,12 +39,31 @@ public record SlackSetup(double engagementMm, OptionalDouble playDegrees, Heat h
 
   public SlackSetup {
     ENGAGEMENT_MM.refuseOutside("the engagement", engagementMm);
+    phasers = Map.copyOf(phasers);
     playDegrees.ifPresent(p -> Limits.LOCKING_PLAY_DEGREES.refuseOutside("the play", p));
   }
 
-  /** All from memory: an aluminium block, play unknown. */
+  /** All from memory: an aluminium block, play unknown, nothing known of valves. */
   public static SlackSetup usual() {
-    return new SlackSetup(USUAL_ENGAGEMENT_MM, OptionalDouble.empty(), Heat.aluminiumBlock());
+    return of(OptionalDouble.empty(), Optional.empty(), Map.of());
+  }
+
+  /** As the model has it, and the rest from memory. */
+  public static SlackSetup of(
+      OptionalDouble playDegrees, Optional<Engine> engine, Map<String, Phaser> phasers) {
+    return new SlackSetup(USUAL_ENGAGEMENT_MM, playDegrees, Heat.aluminiumBlock(), engine, phasers);
+  }
+
+  SlackSetup engaged(double otherMm) {
+    return new SlackSetup(otherMm, playDegrees, heat, engine, phasers);
+  }
+
+  SlackSetup playing(OptionalDouble otherDegrees) {
+    return new SlackSetup(engagementMm, otherDegrees, heat, engine, phasers);
+  }
+
+  SlackSetup heated(Heat other) {
+    return new SlackSetup(engagementMm, playDegrees, other, engine, phasers);
   }
 
   LockingPlay play() {

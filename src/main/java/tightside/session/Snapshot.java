@@ -48,6 +48,11 @@ public record Snapshot(
 
   /** A drive as it is opened: new, right, at the reference position, its cover off. */
   public static Snapshot opened(Drive drive, String source) {
+    return opened(drive, source, SlackSetup.usual());
+  }
+
+  /** The same, with what its model says of the job and the engine. */
+  public static Snapshot opened(Drive drive, String source, SlackSetup slack) {
     return new Snapshot(
         drive,
         source,
@@ -58,7 +63,7 @@ public record Snapshot(
         Map.of(),
         Seen.COVER_OFF,
         Look.usual(),
-        SlackSetup.usual());
+        slack);
   }
 
   /** How far the plunger of a chain can be held out; not at all without a tensioner. */

@@ -48,7 +48,7 @@ public final class BenchApp extends Application {
   }
 
   private static Snapshot demo() {
-    Snapshot demo = Snapshot.opened(Demo.model().drive(), "the demo");
+    Snapshot demo = Opening.opened(Demo.model(), "the demo");
     Captions.of(SessionView.of(demo).solution(), Optional.empty(), 1);
     return demo;
   }

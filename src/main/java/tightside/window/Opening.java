@@ -1,10 +1,13 @@
 package tightside.window;
 
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
+import tightside.files.Model;
 import tightside.files.ModelReader;
 import tightside.files.ModelReading;
+import tightside.session.SlackSetup;
 import tightside.session.Snapshot;
 
 /**
@@ -39,11 +42,19 @@ record Opening(
   private void show(Path file, ModelReading reading) {
     String name = file.getFileName().toString();
     problems.clear();
-    reading.model().ifPresent(model -> desk.open(Snapshot.opened(model.drive(), name)));
+    reading.model().ifPresent(model -> desk.open(opened(model, name)));
     if (reading.model().isEmpty()) {
       problems.show(name + " can't be opened as it is.", reading.problems());
     } else if (!reading.problems().isEmpty()) {
       problems.show(name + " is open; have a look at this all the same.", reading.problems());
     }
+  }
+
+  /** A model as the session begins with it. */
+  static Snapshot opened(Model model, String name) {
+    OptionalDouble play =
+        model.job().isEmpty() ? OptionalDouble.empty() : model.job().get().lockingToolPlayDegrees();
+    return Snapshot.opened(
+        model.drive(), name, SlackSetup.of(play, model.engine(), model.phasers()));
   }
 }
