@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import tightside.drive.Drive;
 import tightside.drive.Joint;
+import tightside.drive.Seen;
 import tightside.drive.Sprocket;
 import tightside.readings.Bench;
 import tightside.readings.LayRow;
@@ -33,17 +34,29 @@ final class HoldBackText {
     for (Map.Entry<String, Double> chain : held.entrySet()) {
       state = state.held(chain.getKey(), chain.getValue());
     }
+    lines.add("What can be seen: " + access(bench) + ".");
+    lines.add(
+        "The commonest error is no tooth: a phaser that is not at rest when it is fitted puts its"
+            + " camshaft off with every link right. Look that it is at rest and locked before it goes"
+            + " on; afterwards only the locking tool, or the engine's own timing, shows it.");
+    lines.add("");
     Situation right = Situation.of(Solver.of(drive), state, bench);
     for (HoldBack hold : holds) {
       lines.addAll(chain(hold));
       LayTable.of(right, hold.chain()).ifPresent(table -> lines.addAll(table(table)));
       lines.add("");
     }
-    lines.add(
-        "With the joint on its dowel or key. A phaser that is not at rest when it is fitted puts its"
-            + " camshaft off with every link right: the commonest error that is no tooth.");
     lines.add(Sentences.caution());
     return lines;
+  }
+
+  private static String access(Bench bench) {
+    if (bench.access().contains(Seen.BORESCOPE)) {
+      return "all that a borescope reaches, the cover off";
+    }
+    return bench.access().contains(Seen.COVER_OFF)
+        ? "what shows with the cover off"
+        : "what shows with the cover on";
   }
 
   private static List<String> chain(HoldBack hold) {
@@ -63,24 +76,21 @@ final class HoldBackText {
 
   private static String rule(HoldBack hold, Sprocket sprocket) {
     return sprocket.joint() == Joint.FRICTION
-        ? "%s is held by its bolt's clamp alone: the lay of the links fixes nothing there; every mm of slack left in its tight run while tightening is %s degrees of error."
+        ? "%s is held by its bolt's clamp alone: the lay of the links fixes nothing there; every mm of slack left in its tight run while tightening is %s degrees of error of its shaft."
             .formatted(sprocket.shaft(), Numbers.fixed(hold.degreesPerMm(sprocket.shaft()), 1))
         : HoldBackWords.rule(DowelRule.of(hold, sprocket.shaft()));
   }
 
   private static List<String> table(LayTable table) {
     List<String> lines = new ArrayList<>();
-    lines.add("  What could go wrong, most dangerous first:");
+    lines.add(
+        "  What could go wrong, most dangerous first (possible and hidden, then possible, then by the turn it takes):");
     for (LayRow row : table.rows().subList(0, Math.min(ROWS, table.rows().size()))) {
       lines.add("    " + LayWords.name(table.hold(), row) + ": " + LayWords.reason(row) + ".");
       lines.add("      Then: " + LayWords.consequence(row) + ".");
       lines.add("      Shown soonest: " + LayWords.soonest(row) + ".");
     }
-    int never = table.neverShown().size();
-    lines.add(
-        never == 0
-            ? "  Every wrong lay of one or two sprockets is shown by some check with this access."
-            : "  No check with this access shows " + never + " of the wrong lays.");
+    lines.add("  " + LayWords.never(table));
     return lines;
   }
 }

@@ -89,6 +89,12 @@ record SlackSections(Snapshot now, LayTable table) {
       sentences.add(
           TakingOffWords.slideOff(slide) + " " + TakingOffWords.freeTeeth(driver(), free));
     }
+    if (camshafts().size() > 1) {
+      Set<String> together = Set.copyOf(camshafts());
+      sentences.add(
+          "Together: "
+              + TakingOffWords.slideOff(SlideOff.of(hold(), together, now.slack().engagementMm())));
+    }
     Climb.of(hold(), driver()).map(TakingOffWords::climb).ifPresent(sentences::add);
     return sentences;
   }

@@ -8,6 +8,10 @@ interface Heats {
 
   Heat with(Heat heat, double value);
 
+  static Heat cold(Heat heat, double celsius) {
+    return new Heat(celsius, heat.hotCelsius(), heat.blockPerKelvin(), heat.chainPerKelvin());
+  }
+
   static Heat hot(Heat heat, double celsius) {
     return new Heat(heat.coldCelsius(), celsius, heat.blockPerKelvin(), heat.chainPerKelvin());
   }

@@ -48,6 +48,13 @@ final class SlackFields extends VBox {
         Limits.LOCKING_PLAY_DEGREES,
         SlackSetup::playDegrees,
         v -> now -> SlackEdits.play(now, OptionalDouble.of(v)));
+    heat(
+        "slack-cold",
+        "Cold, degrees Celsius",
+        SlackSetup.CELSIUS,
+        1,
+        Heat::coldCelsius,
+        Heats::cold);
     heat("slack-hot", "Hot, degrees Celsius", SlackSetup.CELSIUS, 1, Heat::hotCelsius, Heats::hot);
     heat(
         "slack-block",

@@ -1,5 +1,6 @@
 package tightside.words;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import tightside.readings.Check;
 import tightside.readings.Compression;
@@ -19,6 +20,9 @@ import tightside.timing.Reseating;
 
 /** A row of the table of wrong lays, in words. */
 public final class LayWords {
+
+  /** So many lays that nothing shows are named; the rest are counted. */
+  private static final int NAMED = 6;
 
   private LayWords() {}
 
@@ -71,7 +75,9 @@ public final class LayWords {
     return "%s %s (about %d min)"
         .formatted(
             check(telling.check()),
-            telling.moment() == Moment.BEFORE_TURNING ? "before turning" : "after turning",
+            telling.moment() == Moment.BEFORE_TURNING
+                ? "before the crankshaft is turned"
+                : "after turning it",
             telling.minutes());
   }
 
@@ -83,10 +89,13 @@ public final class LayWords {
 
   /** What no check shows. */
   public static String never(LayTable table) {
-    int never = table.neverShown().size();
-    return never == 0
-        ? "Every wrong lay of one or two sprockets is shown by some check with this access."
-        : "No check with this access shows " + never + " of the wrong lays.";
+    List<LayRow> never = table.neverShown();
+    if (never.isEmpty()) {
+      return "Every wrong lay of one or two sprockets is shown by some check with this access.";
+    }
+    List<String> named = never.stream().limit(NAMED).map(row -> name(table.hold(), row)).toList();
+    String more = never.size() > NAMED ? ", and " + (never.size() - NAMED) + " more" : "";
+    return "No check with this access shows: " + String.join("; ", named) + more + ".";
   }
 
   /** A check as it is asked for. */

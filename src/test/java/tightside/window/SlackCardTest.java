@@ -38,6 +38,7 @@ class SlackCardTest {
         .contains("2.5 mm of chain is left over in the whole loop")
         .contains("If intake must be turned more than 5.0 of its degrees to meet its dowel")
         .contains("hold it both ways")
+        .contains("Together: exhaust and intake, 8.0 mm off its nose")
         .contains("most dangerous first")
         .contains("toward crank");
   }
@@ -56,6 +57,8 @@ class SlackCardTest {
     assertThat(screen.now().slack().playDegrees()).hasValue(2.5);
     screen.type("slack-play", "");
     assertThat(screen.now().slack().playDegrees()).isEmpty();
+    screen.type("slack-cold", "-10");
+    assertThat(screen.now().slack().heat().coldCelsius()).isEqualTo(-10);
     screen.type("slack-hot", "110");
     screen.type("slack-block", "11");
     assertThat(screen.now().slack().heat().blockPerKelvin()).isEqualTo(11e-6);
