@@ -87,6 +87,7 @@ final class HoldBackText {
         "  What could go wrong, most dangerous first (possible and hidden, then possible, then by the turn it takes):");
     for (LayRow row : table.rows().subList(0, Math.min(ROWS, table.rows().size()))) {
       lines.add("    " + LayWords.name(table.hold(), row) + ": " + LayWords.reason(row) + ".");
+      lines.add("      Before turning: " + LayWords.spare(row) + ".");
       lines.add("      Then: " + LayWords.consequence(row) + ".");
       lines.add("      Shown soonest: " + LayWords.soonest(row) + ".");
     }

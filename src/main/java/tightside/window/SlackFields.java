@@ -44,7 +44,7 @@ final class SlackFields extends VBox {
         v -> now -> SlackEdits.engagement(now, v));
     add(
         "slack-play",
-        "Play of locking tools, cam degrees",
+        "Tool play, cam degrees",
         Limits.LOCKING_PLAY_DEGREES,
         SlackSetup::playDegrees,
         v -> now -> SlackEdits.play(now, OptionalDouble.of(v)));
@@ -58,14 +58,14 @@ final class SlackFields extends VBox {
     heat("slack-hot", "Hot, degrees Celsius", SlackSetup.CELSIUS, 1, Heat::hotCelsius, Heats::hot);
     heat(
         "slack-block",
-        "Block grows, millionths per kelvin",
+        "Block growth, millionths/K",
         SlackSetup.GROWTH,
         MILLION,
         Heat::blockPerKelvin,
         Heats::block);
     heat(
         "slack-chain",
-        "Chain grows, millionths per kelvin",
+        "Chain growth, millionths/K",
         SlackSetup.GROWTH,
         MILLION,
         Heat::chainPerKelvin,

@@ -12,6 +12,7 @@ import tightside.readings.LockingToolGoesIn;
 import tightside.readings.Moment;
 import tightside.readings.PlungerStands;
 import tightside.readings.SagByThumb;
+import tightside.readings.StrandSag;
 import tightside.readings.Telling;
 import tightside.readings.TwoTurnsAgain;
 import tightside.timing.HoldBack;
@@ -23,6 +24,9 @@ public final class LayWords {
 
   /** So many lays that nothing shows are named; the rest are counted. */
   private static final int NAMED = 6;
+
+  /** Less chain to spare than this no thumb finds, mm. */
+  private static final double LEAST_SPARE_MM = 0.5;
 
   private LayWords() {}
 
@@ -83,8 +87,29 @@ public final class LayWords {
 
   /** A whole row in one breath. */
   public static String row(HoldBack hold, LayRow row) {
-    return "%s: %s. Then: %s. Shown soonest: %s."
-        .formatted(name(hold, row), reason(row), consequence(row), soonest(row));
+    return "%s: %s. Before turning: %s. Then: %s. Shown soonest: %s."
+        .formatted(name(hold, row), reason(row), spare(row), consequence(row), soonest(row));
+  }
+
+  /** Where the chain that is over would lie before anything turns, for a thumb. */
+  public static String spare(LayRow row) {
+    List<String> loose =
+        row.tightStrands().stream()
+            .filter(s -> s.spareMm() >= LEAST_SPARE_MM)
+            .map(LayWords::spare)
+            .toList();
+    return loose.isEmpty()
+        ? "no tight run has chain to spare, so none lies where a thumb finds it"
+        : Sentences.list(loose, "and");
+  }
+
+  private static String spare(StrandSag strand) {
+    String sag =
+        strand.wrongMm().isPresent()
+            ? "sags " + Numbers.mm(strand.wrongMm().getAsDouble())
+            : "hangs in a loop";
+    return "the run from %s to %s has %s to spare and %s"
+        .formatted(strand.strand().from(), strand.strand().to(), Numbers.mm(strand.spareMm()), sag);
   }
 
   /** What no check shows. */

@@ -88,6 +88,13 @@ class HoldBackVerbTest {
         .contains("Shown soonest");
   }
 
+  /** One pitch of 8 mm too many lies in the run that gained a link. */
+  @Test
+  void aWrongLaySaysWhereItsSparePitchLies() {
+    assertThat(Run.of("hold-back", Run.ANSWERED).out())
+        .contains("the run from exhaust to crank has 8.0 mm to spare and sags");
+  }
+
   @Test
   void aFrictionJointIsSaidToFixNothing() {
     assertThat(Run.of("hold-back", "models/counterclockwise-balancers.yaml").out())
