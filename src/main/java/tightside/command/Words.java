@@ -48,7 +48,7 @@ final class Words {
             - 1;
     if (!number.matches("[+-]?\\d{1,4}") || Math.abs(Integer.parseInt(number)) > most) {
       throw new Refusal(
-          "\"%s\" does not say by how many teeth; K is a whole number from -%d to %d, + for ahead"
+          "\"%s\" does not say by how many teeth; K is a whole number from -%s to %s, + for ahead"
               .formatted(word, most, most));
     }
     return Integer.parseInt(number);

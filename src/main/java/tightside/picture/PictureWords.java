@@ -145,12 +145,15 @@ final class PictureWords {
       trouble(chain).ifPresent(sentences::add);
       for (Strand strand : chain.strands()) {
         sentences.add(
-            "Chain %s, %s to %s: %s."
-                .formatted(
-                    chain.chain().name(),
-                    strand.from(),
-                    strand.to(),
-                    String.join(", ", strand(strand))));
+            "Chain "
+                + chain.chain().name()
+                + ", "
+                + strand.from()
+                + " to "
+                + strand.to()
+                + ": "
+                + String.join(", ", strand(strand))
+                + ".");
       }
       chain.tensioner().ifPresent(t -> sentences.add(String.join(", ", tensioner(t)) + "."));
     }
@@ -158,11 +161,12 @@ final class PictureWords {
       sentences.add(
           timing.lag() == Lag.RIGHT
               ? timing.shaft() + ": right."
-              : "%s: %s° %s."
-                  .formatted(
-                      timing.shaft(),
-                      Decimals.fixed(Math.abs(timing.shaftDegrees()), 2),
-                      way(timing)));
+              : timing.shaft()
+                  + ": "
+                  + Decimals.fixed(Math.abs(timing.shaftDegrees()), 2)
+                  + "° "
+                  + way(timing)
+                  + ".");
     }
     return String.join(" ", sentences);
   }

@@ -76,7 +76,7 @@ public final class LayWords {
   }
 
   private static String telling(Telling telling) {
-    return "%s %s (about %d min)"
+    return "%s %s (about %s min)"
         .formatted(
             check(telling.check()),
             telling.moment() == Moment.BEFORE_TURNING

@@ -55,7 +55,7 @@ public final class Sentences {
     String judged =
         over == 0
             ? "as it should be."
-            : "%s too %s; %d belong there."
+            : "%s too %s; %s belong there."
                 .formatted(
                     Numbers.count(Math.abs(over), "link"),
                     over > 0 ? "many" : "few",
