@@ -45,7 +45,8 @@ class ArchitectureTest {
           "org.apache.commons.geometry..",
           "org.apache.commons.numbers..",
           "org.apache.commons.statistics..",
-          "org.apache.commons.rng..");
+          "org.apache.commons.rng..",
+          "org.hipparchus..");
 
   private static final List<String> READING_AND_WRITING =
       List.of("java.io", "java.nio..", "java.text", "tools.jackson..", "org.snakeyaml.engine..");
