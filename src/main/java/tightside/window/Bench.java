@@ -3,7 +3,10 @@ package tightside.window;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -31,10 +34,12 @@ public final class Bench extends VBox {
     }
   }
 
+  private final Map<Card, Supplier<tightside.window.Card>> makers = new EnumMap<>(Card.class);
   private final Map<Card, tightside.window.Card> cards = new EnumMap<>(Card.class);
   private final Segments<Card> choice;
   private final ScrollPane scroll = new ScrollPane();
   private final ProblemPanel problems = new ProblemPanel();
+  private Consumer<Optional<tightside.window.Card.Stage>> turned = stage -> {};
   private Card lying = Card.COUNT;
   private SessionView view;
 
@@ -43,16 +48,16 @@ public final class Bench extends VBox {
    */
   Bench(Desk desk, Executor worker) {
     getStyleClass().add("bench");
-    cards.put(Card.COUNT, new CountCard(desk));
-    cards.put(Card.RESEAT, new ReseatCard(desk));
-    cards.put(Card.WEAR, new WearCard(desk));
-    cards.put(Card.TABLE, new TableCard());
-    cards.put(Card.SLACK, new SlackCard(desk, worker));
+    makers.put(Card.COUNT, () -> new CountCard(desk));
+    makers.put(Card.RESEAT, () -> new ReseatCard(desk));
+    makers.put(Card.WEAR, () -> new WearCard(desk));
+    makers.put(Card.TABLE, TableCard::new);
+    makers.put(Card.SLACK, () -> new SlackCard(desk, worker));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
     }
-    choice = new Segments<>("Card", words, this::turnTo);
+    choice = new Segments<>("Card", words, this::turnTo).wrapping();
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
@@ -69,15 +74,26 @@ public final class Bench extends VBox {
   public void turnTo(Card card) {
     lying = card;
     choice.show(card);
-    scroll.setContent(cards.get(card));
+    scroll.setContent(card());
     if (view != null) {
-      cards.get(card).show(view);
+      card().show(view);
     }
+    turned.accept(card().stage());
+  }
+
+  /** The card that lies there; it is made when it is first turned to. */
+  private tightside.window.Card card() {
+    return cards.computeIfAbsent(lying, which -> makers.get(which).get());
+  }
+
+  /** Calls back with what a card shows large whenever one is turned to. */
+  void whenTurned(Consumer<Optional<tightside.window.Card.Stage>> what) {
+    turned = what;
   }
 
   /** Shows a view on the card that lies there; the others follow when they are turned to. */
   void show(SessionView next) {
     view = next;
-    cards.get(lying).show(view);
+    card().show(view);
   }
 }

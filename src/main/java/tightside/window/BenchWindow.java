@@ -9,7 +9,9 @@ import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tightside.session.SessionView;
@@ -30,6 +32,7 @@ public final class BenchWindow {
   private final TopBar top;
   private final TurnBar turns;
   private final PictureCanvas picture = new PictureCanvas();
+  private final HBox large = new HBox(picture);
   private final Label sentence = Controls.label("", "sentence");
   private final Bench bench;
   private final Keys keys;
@@ -55,15 +58,18 @@ public final class BenchWindow {
     scene = scene();
     scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> keys.press(e, picture));
     desk.watch(this::changed);
+    bench.whenTurned(this::lay);
     picture.requestFocus();
   }
 
   private Scene scene() {
     StackPane room = new StackPane(sentence);
     room.getStyleClass().add("sentence-room");
-    VBox left = new VBox(picture, room);
-    VBox.setVgrow(picture, Priority.ALWAYS);
-    picture.setPrefHeight(0);
+    VBox left = new VBox(large, room);
+    VBox.setVgrow(large, Priority.ALWAYS);
+    large.setPrefHeight(0);
+    large.setMinHeight(0);
+    widen(picture);
     BorderPane pane = new BorderPane(left, top, bench, turns, null);
     pane.getStyleClass().add("bench-window");
     root.getChildren().add(pane);
@@ -71,6 +77,23 @@ public final class BenchWindow {
     built.getStylesheets().add("/tightside/window/bench.css");
     built.addPreLayoutPulseListener(this::refresh);
     return built;
+  }
+
+  /** Gives the drive its room, and what a card shows large. */
+  private void lay(Optional<Card.Stage> stage) {
+    large.getChildren().clear();
+    if (stage.map(Card.Stage::besidePicture).orElse(true)) {
+      large.getChildren().add(picture);
+    }
+    stage.map(Card.Stage::region).ifPresent(large.getChildren()::add);
+    stage.map(Card.Stage::region).ifPresent(BenchWindow::widen);
+  }
+
+  /** Half the room where there are two. */
+  private static void widen(Region region) {
+    region.setMinWidth(0);
+    region.setPrefWidth(100);
+    HBox.setHgrow(region, Priority.ALWAYS);
   }
 
   private void changed() {

@@ -1,5 +1,7 @@
 package tightside.window;
 
+import java.util.Optional;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tightside.drive.Drive;
 import tightside.session.SessionView;
@@ -19,6 +21,18 @@ abstract class Card extends VBox {
 
   /** Shows a view in the controls that are there. */
   abstract void fill(SessionView view);
+
+  /**
+   * What a card shows large, left of the bench.
+   *
+   * @param besidePicture whether the drive stays in sight, half as wide
+   */
+  record Stage(Region region, boolean besidePicture) {}
+
+  /** What this card shows large; none where the drive has all the room. */
+  Optional<Stage> stage() {
+    return Optional.empty();
+  }
 
   final void show(SessionView view) {
     showing = true;

@@ -53,9 +53,9 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
       number++;
       control(
           keys,
-          "Ctrl+" + number,
+          "Ctrl+" + number % 10,
           "the card " + card.words(),
-          KeyCode.getKeyCode("" + number),
+          KeyCode.getKeyCode("" + number % 10),
           () -> bench.turnTo(card));
     }
     control(keys, "Ctrl++, Ctrl+\u2212", "larger, smaller text", KeyCode.PLUS, larger(1));

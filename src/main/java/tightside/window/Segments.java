@@ -5,7 +5,9 @@ import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 
 /** A choice of a few, all of them in sight: one of them is always taken. */
 final class Segments<T> extends HBox {
@@ -22,6 +24,19 @@ final class Segments<T> extends HBox {
     words.forEach((choice, word) -> getChildren().add(button(what, choice, word, chosen)));
     setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     setMaxWidth(USE_PREF_SIZE);
+  }
+
+  /** Lets the choice go on in a second line where one is too short. */
+  Segments<T> wrapping() {
+    FlowPane lines = new FlowPane();
+    lines.getStyleClass().add("lines");
+    lines.setPrefWrapLength(0);
+    lines.getChildren().setAll(buttons.values());
+    HBox.setHgrow(lines, Priority.ALWAYS);
+    getChildren().setAll(lines);
+    setMinSize(0, USE_COMPUTED_SIZE);
+    setMaxWidth(Double.MAX_VALUE);
+    return this;
   }
 
   private ToggleButton button(String what, T choice, String word, Consumer<T> chosen) {
