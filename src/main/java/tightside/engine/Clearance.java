@@ -1,5 +1,7 @@
 package tightside.engine;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 
@@ -16,7 +18,7 @@ public record Clearance(CrankGear gear, Valve valve, double advancedDegrees) {
   private static final double BRACKET_DEGREES = 0.25;
 
   /** Crank angles are found to this: far below what moves the clearance by 1e-12 mm. */
-  private static final double NEAR_DEGREES = 1e-10;
+  private static final double NEAR_DEGREES = 1e-11;
 
   public double opensDegrees() {
     return valve.opensDegrees() - advancedDegrees;
@@ -47,22 +49,40 @@ public record Clearance(CrankGear gear, Valve valve, double advancedDegrees) {
    * passes from falling to growing.
    */
   public Nearest least() {
+    return knots().stream().map(this::at).reduce(Nearest::nearer).orElseThrow();
+  }
+
+  /**
+   * The crank angles from opening to closing between which the clearance only falls or only grows:
+   * both ends, and wherever it turns round.
+   */
+  List<Double> knots() {
     int steps = (int) Math.ceil(valve.durationDegrees() / BRACKET_DEGREES);
     double step = valve.durationDegrees() / steps;
-    Nearest least = at(opensDegrees());
+    List<Double> knots = new ArrayList<>(List.of(opensDegrees()));
+    double slope = perDegreeMm(opensDegrees());
     for (int i = 0; i < steps; i++) {
       double from = opensDegrees() + i * step;
       double to = i == steps - 1 ? closesDegrees() : from + step;
-      least = Nearest.nearer(least, at(to));
-      if (perDegreeMm(from) < 0 && perDegreeMm(to) > 0) {
-        least = Nearest.nearer(least, at(turning(this::perDegreeMm, from, to)));
+      double next = perDegreeMm(to);
+      if (slope * next < 0) {
+        knots.add(root(this::perDegreeMm, from, to));
+      } else if (next == 0) {
+        knots.add(to);
       }
+      slope = next;
     }
-    return least;
+    knots.add(closesDegrees());
+    return knots;
   }
 
-  private static double turning(DoubleUnaryOperator slope, double from, double to) {
-    return new BrentSolver(1e-14, NEAR_DEGREES, 1e-18).findRoot(slope, from, to);
+  /** Where the clearance is nothing, between an angle where it is more and one where it is not. */
+  double zeroBetween(double from, double to) {
+    return root(this::mmAt, from, to);
+  }
+
+  private static double root(DoubleUnaryOperator curve, double from, double to) {
+    return new BrentSolver(1e-14, NEAR_DEGREES, 1e-18).findRoot(curve, from, to);
   }
 
   private Nearest at(double crankDegrees) {

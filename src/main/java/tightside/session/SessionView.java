@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import tightside.session.Sentence.Topic;
 import tightside.timing.ChainSolution;
@@ -29,17 +30,29 @@ public final class SessionView {
   private final DriveFacts facts;
   private final Solution solution;
   private final Map<String, CountReading> counts;
+  private final Optional<Valves> valves;
 
-  private SessionView(Snapshot snapshot, DriveFacts facts, Map<String, CountReading> counts) {
+  /** The view of what was kept, or the last one of it; none until it is asked for. */
+  private Optional<SessionView> kept;
+
+  private SessionView(
+      Snapshot snapshot,
+      DriveFacts facts,
+      Map<String, CountReading> counts,
+      Optional<Valves> before,
+      Optional<SessionView> kept) {
     this.snapshot = snapshot;
     this.facts = facts;
     this.counts = counts;
+    this.kept = kept;
     solution = facts.solver().solve(snapshot.state());
+    valves = before.filter(v -> v.holdFor(snapshot)).or(() -> Valves.of(snapshot, solution));
   }
 
   public static SessionView of(Snapshot snapshot) {
     DriveFacts facts = DriveFacts.of(snapshot.drive());
-    return new SessionView(snapshot, facts, read(snapshot, facts));
+    return new SessionView(
+        snapshot, facts, read(snapshot, facts), Optional.empty(), Optional.empty());
   }
 
   private static Map<String, CountReading> read(Snapshot snapshot, DriveFacts facts) {
@@ -62,7 +75,8 @@ public final class SessionView {
     }
     boolean countedTheSame =
         other.cover() == snapshot.cover() && other.counts().equals(snapshot.counts());
-    return new SessionView(other, facts, countedTheSame ? counts : read(other, facts));
+    return new SessionView(
+        other, facts, countedTheSame ? counts : read(other, facts), valves, kept);
   }
 
   public Snapshot snapshot() {
@@ -71,6 +85,35 @@ public final class SessionView {
 
   public Solution solution() {
     return solution;
+  }
+
+  /** The valves over their pistons; nothing where the model says nothing of its engine. */
+  public Optional<Valves> valves() {
+    return valves;
+  }
+
+  /** What was kept to be compared with, its crank where this one stands. */
+  public Optional<SessionView> kept() {
+    kept = Comparing.kept(snapshot).map(a -> kept.orElse(this).next(a));
+    return kept;
+  }
+
+  /**
+   * A step as far as the valves let the engine turn. Where one meets its piston a turn ends, unless
+   * it is asked to be drawn on all the same; it can be turned out of there, but no further in.
+   *
+   * @param now where the step is taken from
+   */
+  public Edit stopped(Snapshot now, Edit step) {
+    boolean free = now.engine().isEmpty() || now.look().valves().past() || !Turns.turns(step);
+    return free ? step : next(now).stopped(step);
+  }
+
+  private Edit stopped(Edit turn) {
+    double from = snapshot.crank().degrees();
+    double to = turn.after().crank().degrees();
+    double reached = valves.map(v -> v.reach(from, to)).orElse(to);
+    return reached == to ? turn : Turns.to(snapshot, reached);
   }
 
   /** What the counts of a chain say. */
@@ -127,6 +170,7 @@ public final class SessionView {
   /** All that is to be said, in the order of the topics. */
   public List<Sentence> sentences() {
     List<Sentence> sentences = new ArrayList<>(shafts());
+    touching().ifPresent(sentences::add);
     if (snapshot.crank().toTakeUpDegrees() > 0) {
       sentences.add(turnedBack());
     }
@@ -159,6 +203,12 @@ public final class SessionView {
 
   private boolean sure() {
     return snapshot.heldMm().isEmpty() && snapshot.crank().toTakeUpDegrees() == 0;
+  }
+
+  private Optional<Sentence> touching() {
+    return valves
+        .flatMap(v -> v.touch(snapshot.crank().degrees()))
+        .map(touch -> new Sentence(Topic.CAUTION, TouchWords.of(snapshot, touch)));
   }
 
   private Sentence turnedBack() {

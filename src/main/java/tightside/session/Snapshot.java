@@ -1,10 +1,13 @@
 package tightside.session;
 
 import java.util.Map;
+import java.util.Optional;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
 import tightside.drive.Limits;
 import tightside.drive.Seen;
+import tightside.engine.Engine;
+import tightside.engine.Phaser;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -18,6 +21,7 @@ import tightside.timing.State;
  * @param counts what was counted, as typed
  * @param cover how much can be seen
  * @param slack what is said of the job while the chain is slack
+ * @param kept the state that this one is compared with, its crank at the reference position
  */
 public record Snapshot(
     Drive drive,
@@ -29,7 +33,8 @@ public record Snapshot(
     Map<StrandId, Count> counts,
     Seen cover,
     Look look,
-    SlackSetup slack) {
+    SlackSetup slack,
+    Optional<State> kept) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -63,7 +68,8 @@ public record Snapshot(
         Map.of(),
         Seen.COVER_OFF,
         Look.usual(),
-        slack);
+        slack,
+        Optional.empty());
   }
 
   /** How far the plunger of a chain can be held out; not at all without a tensioner. */
@@ -101,7 +107,7 @@ public record Snapshot(
 
   Snapshot with(Crank other) {
     return new Snapshot(
-        drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look, slack);
+        drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look, slack, kept);
   }
 
   /** With the reseats, stretches and held plungers of a state. */
@@ -116,27 +122,43 @@ public record Snapshot(
         counts,
         cover,
         look,
-        slack);
+        slack,
+        kept);
   }
 
   Snapshot withCounts(Map<StrandId, Count> other) {
     return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look, slack);
+        drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look, slack, kept);
   }
 
   Snapshot with(Seen other) {
     return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look, slack);
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look, slack, kept);
   }
 
   /** The same, looked at otherwise. */
   public Snapshot with(Look other) {
     return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, other, slack);
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, other, slack, kept);
   }
 
   Snapshot with(SlackSetup other) {
     return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, look, other);
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, look, other, kept);
+  }
+
+  Snapshot keeping(Optional<State> other) {
+    return new Snapshot(
+        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, look, slack, other);
+  }
+
+  /** What the model says of cylinders and valves. */
+  public Optional<Engine> engine() {
+    return slack.engine();
+  }
+
+  /** By camshaft, as the model has them. */
+  public Map<String, Phaser> phasers() {
+    return slack.phasers();
   }
 }

@@ -25,6 +25,11 @@ public final class Turns {
         now.with(now.crank().turnedTo(angle)));
   }
 
+  /** Whether a step turns the crankshaft, and does not set it somewhere. */
+  static boolean turns(Edit step) {
+    return step.gesture().filter(GESTURE::equals).isPresent();
+  }
+
   public static Edit by(Snapshot now, double degrees) {
     return to(now, now.crank().degrees() + degrees);
   }

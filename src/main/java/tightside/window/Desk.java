@@ -44,9 +44,9 @@ public final class Desk {
     watchers.add(watcher);
   }
 
-  /** Takes a step from where the session stands now. */
+  /** Takes a step from where the session stands now, as far as the valves let it go. */
   public void act(Function<Snapshot, Edit> step) {
-    change(history.step(step.apply(now())));
+    change(history.step(view.stopped(now(), step.apply(now()))));
   }
 
   /** Looks otherwise at the same. */

@@ -6,11 +6,28 @@ import tightside.engine.Nearest;
 import tightside.engine.PhaserTravel;
 import tightside.engine.Squeeze;
 import tightside.engine.ToothTable;
+import tightside.engine.Valve;
 
 /** Valves, pistons and compression in words. */
 public final class ValveWords {
 
   private ValveWords() {}
+
+  /** "intake valve", "exhaust valve". */
+  public static String name(Valve valve) {
+    return valve.intake() ? "intake valve" : "exhaust valve";
+  }
+
+  /**
+   * What a valve without room does.
+   *
+   * @param roomMm nothing, or negative by how far it would stand in the piston
+   */
+  public static String meets(double roomMm) {
+    return -roomMm < 0.05
+        ? "meets its piston"
+        : "would stand " + Numbers.mm(-roomMm) + " in its piston";
+  }
 
   /** When a valve opens and closes, and how near it comes to its piston. */
   public static String valve(Clearance clearance) {
@@ -36,7 +53,8 @@ public final class ValveWords {
     return mm < 0.05 ? "less than 0.1 mm" : Numbers.mm(mm);
   }
 
-  private static String angle(double degrees) {
+  /** An angle from top dead centre: "6.6 before", "12.0 after". */
+  public static String angle(double degrees) {
     return Numbers.fixed(Math.abs(degrees), 1) + (degrees < 0 ? " before" : " after");
   }
 
