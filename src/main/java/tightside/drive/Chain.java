@@ -80,4 +80,20 @@ public record Chain(
   public Chain withLinks(int other) {
     return new Chain(name, kind, pitchMm, other, plateHeightMm, rollerDiameterMm, route);
   }
+
+  public Chain withKind(ChainKind other) {
+    return new Chain(name, other, pitchMm, links, plateHeightMm, rollerDiameterMm, route);
+  }
+
+  public Chain withPitch(double otherMm) {
+    return new Chain(name, kind, otherMm, links, plateHeightMm, rollerDiameterMm, route);
+  }
+
+  public Chain withPlateHeight(double otherMm) {
+    return new Chain(name, kind, pitchMm, links, otherMm, rollerDiameterMm, route);
+  }
+
+  public Chain withRollerDiameter(double otherMm) {
+    return new Chain(name, kind, pitchMm, links, plateHeightMm, otherMm, route);
+  }
 }

@@ -45,4 +45,24 @@ public record Sprocket(
   public Sprocket withMark(Optional<Bearing> other) {
     return new Sprocket(shaft, teeth, other, contact, joint, seen, strandSeen);
   }
+
+  public Sprocket withShaft(String other) {
+    return new Sprocket(other, teeth, mark, contact, joint, seen, strandSeen);
+  }
+
+  public Sprocket withTeeth(int other) {
+    return new Sprocket(shaft, other, mark, contact, joint, seen, strandSeen);
+  }
+
+  public Sprocket withJoint(Joint other) {
+    return new Sprocket(shaft, teeth, mark, contact, other, seen, strandSeen);
+  }
+
+  public Sprocket withSeen(Seen other) {
+    return new Sprocket(shaft, teeth, mark, contact, joint, other, strandSeen);
+  }
+
+  public Sprocket withStrandSeen(Seen other) {
+    return new Sprocket(shaft, teeth, mark, contact, joint, seen, other);
+  }
 }

@@ -1,8 +1,10 @@
 package tightside.files;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tightside.drive.Chain;
+import tightside.drive.Plan;
 import tightside.drive.RouteEntry;
 import tightside.drive.Shaft;
 import tightside.engine.Engine;
@@ -24,25 +26,40 @@ public final class ModelWriter {
   /** The YAML text of a model. */
   public static String write(Model model) {
     ModelWriter writer = new ModelWriter();
-    writer.drive(model);
+    writer.drive(Plan.of(model.drive()), model.phasers());
     model.engine().ifPresent(writer::engine);
     model.job().ifPresent(writer::job);
     return writer.text.toString();
   }
 
-  private void drive(Model model) {
+  /**
+   * The YAML text of a drive that is being drawn. It is read back as it was written; what keeps it
+   * from being a drive is told then.
+   *
+   * @param phasers by the camshaft that carries one
+   */
+  public static String write(
+      Plan plan, Optional<Engine> engine, Map<String, Phaser> phasers, Optional<Job> job) {
+    ModelWriter writer = new ModelWriter();
+    writer.drive(plan, phasers);
+    engine.ifPresent(writer::engine);
+    job.ifPresent(writer::job);
+    return writer.text.toString();
+  }
+
+  private void drive(Plan plan, Map<String, Phaser> phasers) {
     line("tightside: 1");
-    line("name: " + YamlText.line(model.drive().name()));
-    if (!model.drive().about().isEmpty()) {
-      line("about: " + YamlText.line(model.drive().about()));
+    line("name: " + YamlText.line(plan.name()));
+    if (!plan.about().isEmpty()) {
+      line("about: " + YamlText.line(plan.about()));
     }
-    line("rotation: " + Terms.of(model.drive().rotation()));
+    line("rotation: " + Terms.of(plan.rotation()));
     line("shafts:");
-    for (Shaft shaft : model.drive().shafts()) {
-      shaft(shaft, Optional.ofNullable(model.phasers().get(shaft.name())));
+    for (Shaft shaft : plan.shafts()) {
+      shaft(shaft, Optional.ofNullable(phasers.get(shaft.name())));
     }
     line("chains:");
-    model.drive().chains().forEach(this::chain);
+    plan.chains().forEach(this::chain);
   }
 
   private void shaft(Shaft shaft, Optional<Phaser> phaser) {

@@ -1,10 +1,14 @@
 package tightside.session;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
 import tightside.drive.Limits;
+import tightside.drive.Plan;
 import tightside.drive.Seen;
 import tightside.engine.Engine;
 import tightside.engine.Phaser;
@@ -22,6 +26,7 @@ import tightside.timing.State;
  * @param cover how much can be seen
  * @param slack what is said of the job while the chain is slack
  * @param kept the state that this one is compared with, its crank at the reference position
+ * @param unfinished the layout as it is drawn, as long as it makes no drive
  */
 public record Snapshot(
     Drive drive,
@@ -34,7 +39,8 @@ public record Snapshot(
     Seen cover,
     Look look,
     SlackSetup slack,
-    Optional<State> kept) {
+    Optional<State> kept,
+    Optional<Plan> unfinished) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -69,6 +75,7 @@ public record Snapshot(
         Seen.COVER_OFF,
         Look.usual(),
         slack,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -105,51 +112,97 @@ public record Snapshot(
     return chainOf(drive, name);
   }
 
+  /** The same but for what is changed. */
+  private Snapshot next(Consumer<NextSnapshot> change) {
+    NextSnapshot next = new NextSnapshot(this);
+    change.accept(next);
+    return next.made();
+  }
+
   Snapshot with(Crank other) {
-    return new Snapshot(
-        drive, source, other, reseats, stretchPercent, heldMm, counts, cover, look, slack, kept);
+    return next(n -> n.crank = other);
   }
 
   /** With the reseats, stretches and held plungers of a state. */
   Snapshot with(State other) {
-    return new Snapshot(
-        drive,
-        source,
-        crank,
-        other.reseats(),
-        other.stretchPercent(),
-        other.heldMm(),
-        counts,
-        cover,
-        look,
-        slack,
-        kept);
+    return next(
+        n -> {
+          n.reseats = other.reseats();
+          n.stretchPercent = other.stretchPercent();
+          n.heldMm = other.heldMm();
+        });
   }
 
   Snapshot withCounts(Map<StrandId, Count> other) {
-    return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, other, cover, look, slack, kept);
+    return next(n -> n.counts = other);
   }
 
   Snapshot with(Seen other) {
-    return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, other, look, slack, kept);
+    return next(n -> n.cover = other);
   }
 
   /** The same, looked at otherwise. */
   public Snapshot with(Look other) {
-    return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, other, slack, kept);
+    return next(n -> n.look = other);
   }
 
   Snapshot with(SlackSetup other) {
-    return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, look, other, kept);
+    return next(n -> n.slack = other);
   }
 
   Snapshot keeping(Optional<State> other) {
-    return new Snapshot(
-        drive, source, crank, reseats, stretchPercent, heldMm, counts, cover, look, slack, other);
+    return next(n -> n.kept = other);
+  }
+
+  /** The layout as it is drawn. */
+  public Plan plan() {
+    return unfinished.orElseGet(() -> Plan.of(drive));
+  }
+
+  /** With a layout that makes no drive yet. */
+  Snapshot withUnfinished(Optional<Plan> plan) {
+    return next(n -> n.unfinished = plan);
+  }
+
+  /** With the drive drawn otherwise; of what was done to it, what still has a meaning stays. */
+  Snapshot redrawn(Drive other) {
+    return next(
+        n -> {
+          n.drive = other;
+          n.unfinished = Optional.empty();
+          n.reseats = left(reseats, seat -> sprocketStays(other, seat));
+          n.stretchPercent = left(stretchPercent, chain -> other.chain(chain).isPresent());
+          n.heldMm = left(heldMm, chain -> travelStays(other, chain));
+          n.counts = left(counts, strand -> strandStays(other, strand));
+          n.look = look.selecting(look.selected().filter(s -> selectionStays(other, s)));
+          n.kept = Optional.empty();
+        });
+  }
+
+  private static <K, V> Map<K, V> left(Map<K, V> map, Predicate<K> stays) {
+    Map<K, V> left = new HashMap<>(map);
+    left.keySet().removeIf(stays.negate());
+    return left;
+  }
+
+  private static boolean sprocketStays(Drive other, Seat seat) {
+    return other.chain(seat.chain()).flatMap(c -> c.sprocketOn(seat.shaft())).isPresent();
+  }
+
+  private boolean travelStays(Drive other, String chain) {
+    return other.chain(chain).filter(c -> travel(c).allow(heldMm.get(chain))).isPresent();
+  }
+
+  private static boolean strandStays(Drive other, StrandId strand) {
+    return sprocketStays(other, new Seat(strand.chain(), strand.from()))
+        && sprocketStays(other, new Seat(strand.chain(), strand.to()));
+  }
+
+  private static boolean selectionStays(Drive other, Look.Selection selection) {
+    return selection
+        .shaft()
+        .map(shaft -> sprocketStays(other, new Seat(selection.chain(), shaft)))
+        .orElseGet(() -> other.chain(selection.chain()).isPresent());
   }
 
   /** What the model says of cylinders and valves. */

@@ -1,15 +1,19 @@
 package tightside.window;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 import tightside.session.SessionView;
 
 /** The bench beside the picture. One card lies on it at a time; the others are a key away. */
@@ -21,7 +25,8 @@ public final class Bench extends VBox {
     RESEAT("Reseat"),
     WEAR("Wear"),
     TABLE("Table"),
-    SLACK("Slack");
+    SLACK("Slack"),
+    BUILD("Build");
 
     private final String words;
 
@@ -40,6 +45,7 @@ public final class Bench extends VBox {
   private final ScrollPane scroll = new ScrollPane();
   private final ProblemPanel problems = new ProblemPanel();
   private Consumer<Optional<tightside.window.Card.Stage>> turned = stage -> {};
+  private Function<String, Optional<Path>> saveAs = this::ask;
   private Card lying = Card.COUNT;
   private SessionView view;
 
@@ -53,6 +59,9 @@ public final class Bench extends VBox {
     makers.put(Card.WEAR, () -> new WearCard(desk));
     makers.put(Card.TABLE, TableCard::new);
     makers.put(Card.SLACK, () -> new SlackCard(desk, worker));
+    makers.put(
+        Card.BUILD,
+        () -> new BuildCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -64,6 +73,19 @@ public final class Bench extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(problems, choice, scroll);
     turnTo(lying);
+  }
+
+  /** Asks a person where to save. */
+  private Optional<Path> ask(String suggested) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Save as a model file");
+    chooser.setInitialFileName(suggested);
+    return Optional.ofNullable(chooser.showSaveDialog(getScene().getWindow())).map(File::toPath);
+  }
+
+  /** Answers in place of a person where to save. */
+  void saveAs(Function<String, Optional<Path>> answer) {
+    saveAs = answer;
   }
 
   ProblemPanel problems() {

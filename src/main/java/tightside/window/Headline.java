@@ -23,6 +23,12 @@ record Headline(String text, Tone tone) {
   }
 
   static Headline of(SessionView view) {
+    if (view.snapshot().unfinished().isPresent()) {
+      return new Headline(
+          "What is drawn on the card Build makes no drive yet. All else shows the last one that"
+              + " did.",
+          Tone.NOTICE);
+    }
     List<Sentence> sentences = view.sentences();
     List<Sentence> cautions = about(sentences, Topic.CAUTION);
     if (!cautions.isEmpty()) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
@@ -13,9 +14,12 @@ import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.drive.Role;
 import tightside.drive.Seen;
 import tightside.session.Edits;
 import tightside.session.Look;
+import tightside.session.PlanEdits;
 import tightside.session.StrandId;
 import tightside.session.Turns;
 import tightside.timing.Seat;
@@ -30,7 +34,14 @@ public final class Screenshots {
 
   private Screenshots() {}
 
+  /** Only these are drawn; all of them where none is named. */
+  private static List<String> wanted = List.of();
+
+  /**
+   * @param words the pictures wanted; none for all
+   */
   public static void main(String[] words) throws IOException, InterruptedException {
+    wanted = List.of(words);
     Headless.screen(1920, 1080);
     Files.createDirectories(FOLDER);
     CountDownLatch done = new CountDownLatch(1);
@@ -55,6 +66,8 @@ public final class Screenshots {
       shoot("covered", "v-six-two-stages", size, Bench.Card.COUNT, Screenshots::covered);
       shoot("back", "counterclockwise-balancers", size, Bench.Card.TABLE, Screenshots::back);
       shoot("slack", "two-cams-arm", size, Bench.Card.SLACK, desk -> {});
+      shoot("built", "two-cams-arm", size, Bench.Card.BUILD, desk -> {});
+      shoot("unfinished", "two-cams-arm", size, Bench.Card.BUILD, Screenshots::unfinished);
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
   }
@@ -86,12 +99,20 @@ public final class Screenshots {
     desk.act(now -> Turns.by(now, -12.5));
   }
 
+  private static void unfinished(Desk desk) {
+    desk.act(now -> PlanEdits.moveShaft(now, "exhaust", Vector2D.of(20, 250)));
+    desk.act(now -> PlanEdits.addShaft(now, Role.PUMP));
+  }
+
   private static void twoTurns(Desk desk) {
     desk.act(Turns::byTwoTurns);
   }
 
   private static void shoot(
       String name, String model, int[] size, Bench.Card card, Consumer<Desk> done) {
+    if (!wanted.isEmpty() && !wanted.contains(name)) {
+      return;
+    }
     BenchWindow window = new BenchWindow(Headless.opened(model), Runnable::run, Optional::empty);
     Desk desk = window.desk();
     desk.look(look -> look.textSteps((size[2] - look.textPercent()) / 10));
