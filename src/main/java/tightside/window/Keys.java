@@ -3,6 +3,7 @@ package tightside.window;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -51,7 +52,7 @@ record Keys(List<Key> keys) {
     if (event.getCode() == KeyCode.ESCAPE) {
       picture.requestFocus();
     }
-    Node owner = picture.getScene().getFocusOwner();
+    Node owner = ((Scene) event.getSource()).getFocusOwner();
     boolean free = owner == null || owner == picture || owner instanceof TurnRuler;
     Stroke stroke = strokeOf(event);
     Optional<Key> key =

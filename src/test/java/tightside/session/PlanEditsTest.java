@@ -138,7 +138,7 @@ class PlanEditsTest {
     }
     assertThat(now.unfinished()).as("%s", PlanCheck.of(now.plan()).findings()).isEmpty();
     SessionView view = SessionView.of(now);
-    assertThat(view.rightStrands("main")).extracting(s -> s.links()).isEqualTo(List.of(26, 26));
+    assertThat(view.rightStrands("main")).extracting(s -> s.links()).isEqualTo(List.of(26L, 26L));
   }
 
   @Test
