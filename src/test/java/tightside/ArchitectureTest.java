@@ -91,15 +91,22 @@ class ArchitectureTest {
             MATHEMATICS,
             "a picture is a list of shapes made from a solution, whoever draws it"));
     layers.put(
-        "session",
+        "sheet",
         new Layer(
             plus(below, "words"),
+            MATHEMATICS,
+            "a job sheet is content: steps and what entries say, whoever prints, shows or keeps"
+                + " it"));
+    layers.put(
+        "session",
+        new Layer(
+            plus(below, "words", "sheet"),
             MATHEMATICS,
             "a session is plain Java, so that all that a window shows can be tested without one"));
     layers.put(
         "command",
         new Layer(
-            plus(below, "words", "files", "picture"),
+            plus(below, "words", "sheet", "files", "picture"),
             Stream.of(
                     MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent", "picocli.."))
                 .flatMap(List::stream)
@@ -108,7 +115,7 @@ class ArchitectureTest {
     layers.put(
         "window",
         new Layer(
-            plus(below, "words", "files", "picture", "session"),
+            plus(below, "words", "sheet", "files", "picture", "session"),
             Stream.of(
                     MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
                 .flatMap(List::stream)

@@ -34,11 +34,18 @@ public record Limits(double least, double most, String unit) {
   public static final Limits SPRING_RATE_N_PER_MM = new Limits(0, 5_000, "N/mm");
   public static final Limits PHASER_TRAVEL_DEGREES = new Limits(0.5, 120, "camshaft degrees");
   public static final Limits LOCKING_PLAY_DEGREES = new Limits(0, 15, "camshaft degrees");
+  public static final Limits TORQUE = new Limits(0.1, 5_000, "of its unit");
+  public static final Limits BOLT_DEGREES = new Limits(1, 1_080, "degrees");
+  public static final Limits WRENCH_MM = new Limits(50, 3_000, "mm");
+  public static final Limits ADAPTER_MM = new Limits(1, 1_000, "mm");
+  public static final Limits ADAPTER_DEGREES = new Limits(0, 180, "degrees");
 
   public static final Limits SHAFTS = new Limits(1, 40, "shafts");
   public static final Limits CHAINS = new Limits(1, 12, "chains");
   public static final Limits ROUTE = new Limits(2, 40, "entries");
   public static final Limits CYLINDERS = new Limits(1, 24, "cylinders");
+  public static final Limits BOLTS = new Limits(1, 24, "bolts");
+  public static final Limits TIGHTENINGS = new Limits(1, 12, "steps");
   public static final Limits VALVES = new Limits(1, 64, "valves");
 
   public boolean allow(double value) {
