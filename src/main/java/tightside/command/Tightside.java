@@ -45,6 +45,7 @@ public final class Tightside implements Callable<Integer> {
     verbs.put("stretch", StretchVerb::new);
     verbs.put("hold-back", HoldBackVerb::new);
     verbs.put("valves", ValvesVerb::new);
+    verbs.put("explain", ExplainVerb::new);
     verbs.put("check", CheckVerb::new);
     verbs.put("picture", PictureVerb::new);
     return verbs;

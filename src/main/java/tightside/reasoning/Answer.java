@@ -1,0 +1,45 @@
+package tightside.reasoning;
+
+import java.util.List;
+
+/**
+ * What readings say of a drive.
+ *
+ * @param explanations every one, the most probable first
+ * @param groups of explanations that read alike, the most probable first
+ * @param stability how far the answer moves
+ * @param checks what could be done next, what decides most for its time first
+ */
+public record Answer(
+    Evidence evidence,
+    Priors priors,
+    List<Weighed> explanations,
+    List<Group> groups,
+    Stability stability,
+    List<NextCheck> checks) {
+
+  public Answer {
+    explanations = List.copyOf(explanations);
+    groups = List.copyOf(groups);
+    checks = List.copyOf(checks);
+  }
+
+  public Group leader() {
+    return groups.get(0);
+  }
+
+  /** Whether the readings settle it: no change of priors or spreads puts another group first. */
+  public boolean decided() {
+    return !stability.undecided();
+  }
+
+  /** The number of the group that an explanation belongs to, from 0. */
+  public int groupOf(Weighed explanation) {
+    for (int i = 0; i < groups.size(); i++) {
+      if (groups.get(i).members().contains(explanation)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no explanation of this answer");
+  }
+}
