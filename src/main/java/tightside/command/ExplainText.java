@@ -57,9 +57,9 @@ final class ExplainText {
   }
 
   private static void addChecks(List<String> lines, List<NextCheck> checks) {
-    List<NextCheck> worth = checks.stream().filter(c -> c.bits() > 0.001).toList();
+    List<NextCheck> worth = checks.stream().filter(c -> c.bits() > CheckWords.WORTH_BITS).toList();
     if (worth.isEmpty()) {
-      lines.add("No further check that is known here would tell more.");
+      lines.add(CheckWords.nothingWorth());
       lines.add("");
       return;
     }

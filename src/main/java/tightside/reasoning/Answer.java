@@ -28,9 +28,17 @@ public record Answer(
     return groups.get(0);
   }
 
-  /** Whether the readings settle it: no change of priors or spreads puts another group first. */
+  /**
+   * Whether the readings settle it: no change of priors or spreads puts another group first, and
+   * they tell the leading group from most others.
+   */
   public boolean decided() {
-    return !stability.undecided();
+    return tellsApart() && !stability.undecided();
+  }
+
+  /** Whether the readings tell the leading group from at least half of all explanations. */
+  public boolean tellsApart() {
+    return 2 * leader().members().size() <= explanations.size();
   }
 
   /** The number of the group that an explanation belongs to, from 0. */

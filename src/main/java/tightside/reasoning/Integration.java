@@ -10,7 +10,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 final class Integration {
 
-  private static final GaussIntegrator FINE = new GaussIntegratorFactory().legendre(12);
+  private static final GaussIntegrator FINE = new GaussIntegratorFactory().legendre(20);
   private static final GaussIntegrator COARSE = new GaussIntegratorFactory().legendre(7);
 
   private final Likelihood likelihood;

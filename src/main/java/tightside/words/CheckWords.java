@@ -6,7 +6,15 @@ import tightside.reasoning.NextCheck;
 /** Checks that could be made next, in words. */
 public final class CheckWords {
 
+  /** A check that is expected to lessen the doubt by less is not worth its time, bits. */
+  public static final double WORTH_BITS = 0.02;
+
   private CheckWords() {}
+
+  /** Where nothing is worth it. */
+  public static String nothingWorth() {
+    return "No further check here is expected to change this answer by much.";
+  }
 
   /** What to do, as an instruction. */
   public static String doIt(NextCheck check) {

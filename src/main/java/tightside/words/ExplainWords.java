@@ -143,17 +143,28 @@ public final class ExplainWords {
     Group leader = answer.leader();
     List<String> lines = new ArrayList<>();
     String found = percent(leader.probability());
+    if (!answer.tellsApart()) {
+      return List.of(
+          "What was read tells hardly anything apart: most explanations read alike by it.");
+    }
     if (answer.decided()) {
-      lines.add("Most likely (%s): %s.".formatted(found, clauses(leader)));
+      lines.add("Most likely (%s): %s.".formatted(found, names(leader)));
     } else {
       lines.add(
           "Undecided. In front, with %s: %s. But %s."
-              .formatted(found, clauses(leader), overturned(answer)));
+              .formatted(found, names(leader), overturned(answer)));
     }
     if (several(leader)) {
-      lines.add("These read alike on this drive by what was read, so they share that figure.");
+      lines.add("Nothing that was read tells these apart, so they share that figure.");
     }
     return lines;
+  }
+
+  /** One explanation in full, several in a few words each. */
+  private static String names(Group group) {
+    return several(group)
+        ? likely(group).stream().map(m -> brief(m.what())).collect(Collectors.joining("; or "))
+        : clauses(group);
   }
 
   private static boolean several(Group group) {

@@ -51,7 +51,8 @@ class ReadmeTest {
   @Test
   void theTourShowsEveryVerb() throws IOException {
     assertThat(shown().stream().map(s -> s.command().split(" ")[0]))
-        .contains("counts", "reseat", "stretch", "hold-back", "valves", "check", "picture");
+        .contains(
+            "counts", "reseat", "stretch", "hold-back", "valves", "explain", "check", "picture");
   }
 
   @Test
