@@ -98,15 +98,22 @@ class ArchitectureTest {
             "a job sheet is content: steps and what entries say, whoever prints, shows or keeps"
                 + " it"));
     layers.put(
+        "lesson",
+        new Layer(
+            plus(below, "words", "picture"),
+            Stream.concat(MATHEMATICS.stream(), Stream.of("java.io", "java.nio.charset")).toList(),
+            "a lesson keeps what is wrong to itself: it draws what may be seen, and hands out the"
+                + " rest against a prediction"));
+    layers.put(
         "session",
         new Layer(
-            plus(below, "words", "sheet"),
+            plus(below, "words", "sheet", "lesson"),
             MATHEMATICS,
             "a session is plain Java, so that all that a window shows can be tested without one"));
     layers.put(
         "command",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture"),
+            plus(below, "words", "sheet", "files", "picture", "lesson"),
             Stream.of(
                     MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent", "picocli.."))
                 .flatMap(List::stream)
@@ -115,7 +122,7 @@ class ArchitectureTest {
     layers.put(
         "window",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture", "session"),
+            plus(below, "words", "sheet", "files", "picture", "lesson", "session"),
             Stream.of(
                     MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
                 .flatMap(List::stream)

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Chain;
 import tightside.drive.ChainFit;
@@ -69,34 +70,49 @@ final class ChainLay {
     onChain[2 * i + 1] = leaves - offsets.get(place);
   }
 
-  /** How the chain lies; nothing where no chain could be laid, new or as it is. */
+  /**
+   * How the chain lies, painted where the marks belong; nothing where no chain could be laid, new
+   * or as it is.
+   */
   static Optional<ChainLay> of(Solution solution, ChainSolution chain) {
+    return of(solution, chain, place -> teethOver(solution, chain, place));
+  }
+
+  /** The same, painted under the marks as the sprockets sit, right or wrong. */
+  static Optional<ChainLay> paintedAsItIs(Solution solution, ChainSolution chain) {
+    return of(solution, chain, place -> 0);
+  }
+
+  /**
+   * @param overPaint by place: teeth by which a sprocket sits further ahead than when it was
+   *     painted
+   */
+  private static Optional<ChainLay> of(
+      Solution solution, ChainSolution chain, IntUnaryOperator overPaint) {
     Optional<TautPath> path = chain.fit().path();
     if (path.isEmpty()
         || !(chain.whenNew() instanceof ChainFit.Solved fresh)
         || !chain.marksOff().isEmpty()) {
       return Optional.empty();
     }
-    Map<Integer, Integer> painted = painted(solution, chain);
+    Map<Integer, Integer> painted = painted(chain, overPaint);
     Map<Integer, Double> offsets = new HashMap<>();
     painted.forEach(
         (place, link) -> {
           double mark = markOnPath(solution, chain, fresh.taut(), path.get(), place);
-          offsets.put(place, mark - teethOver(solution, chain, place) - link);
+          offsets.put(place, mark - overPaint.applyAsInt(place) - link);
         });
     return Optional.of(
         new ChainLay(chain.chain(), path.get(), chain.advancePitches(), painted, offsets));
   }
 
   /** By place of a marked sprocket: the number of the link that was painted over its mark. */
-  private static Map<Integer, Integer> painted(Solution solution, ChainSolution chain) {
+  private static Map<Integer, Integer> painted(ChainSolution chain, IntUnaryOperator overPaint) {
     Map<Integer, Integer> painted = new HashMap<>();
     int link = 0;
     for (Strand strand : chain.strands()) {
       painted.put(strand.fromPlace(), link);
-      int over =
-          teethOver(solution, chain, strand.toPlace())
-              - teethOver(solution, chain, strand.fromPlace());
+      int over = overPaint.applyAsInt(strand.toPlace()) - overPaint.applyAsInt(strand.fromPlace());
       link += (int) strand.links() - over;
     }
     return painted;

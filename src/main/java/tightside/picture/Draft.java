@@ -35,6 +35,10 @@ final class Draft {
     return bounds;
   }
 
+  void add(Shape shape) {
+    shapes.add(shape);
+  }
+
   void keepClear(Vector2D centre, double radiusMm) {
     taken.add(new Disc(centre, radiusMm));
   }

@@ -69,7 +69,11 @@ public final class DrivePicture {
         PictureWords.description(solution));
   }
 
-  /** The chains from the back to the front. */
+  /** The chains of a drive from the back to the front. */
+  static List<ChainView> backToFront(Solution solution, PictureOptions options) {
+    return new DrivePicture(solution, options).views;
+  }
+
   private List<ChainView> views() {
     List<ChainSolution> order = new ArrayList<>(solution.chains());
     order.sort(Comparator.comparingDouble(this::depth));
@@ -132,7 +136,7 @@ public final class DrivePicture {
 
   private void labels(double em) {
     LabelPlacer placer = new LabelPlacer(draft, em);
-    ShaftLabels shafts = new ShaftLabels(draft, views, placer, em);
+    ShaftLabels shafts = new ShaftLabels(draft, views, placer, em, true);
     List<ChainView> frontFirst = new ArrayList<>(views);
     Collections.reverse(frontFirst);
     for (ChainView view : frontFirst) {

@@ -44,6 +44,11 @@ final class MarkDrawing {
     drawing.pointer(sprocket.mark().get());
   }
 
+  /** The mark alone: nothing tells where it should be. */
+  static void markAlone(Draft draft, ChainView view, int place) {
+    view.markAt(place).ifPresent(at -> new MarkDrawing(draft, view, place).triangle(Ink.MARK, at));
+  }
+
   private Tag tag(Ink ink) {
     return view.tag(ink, place);
   }

@@ -20,15 +20,18 @@ final class ShaftLabels {
   private final List<ChainView> views;
   private final LabelPlacer placer;
   private final double em;
+  private final boolean judged;
 
   /**
    * @param views in the order in which they are drawn
+   * @param judged whether it is said how shafts stand
    */
-  ShaftLabels(Draft draft, List<ChainView> views, LabelPlacer placer, double em) {
+  ShaftLabels(Draft draft, List<ChainView> views, LabelPlacer placer, double em, boolean judged) {
     this.draft = draft;
     this.views = views;
     this.placer = placer;
     this.em = em;
+    this.judged = judged;
   }
 
   /** A sprocket, by its chain and its place there. */
@@ -92,7 +95,7 @@ final class ShaftLabels {
     ChainView any = seats.get(0).view();
     Optional<ShaftTiming> timing = any.solution().shaft(shaft.name());
     Optional<String> driving = any.gearing().drivenBy(shaft.name());
-    if (timing.isEmpty() || driving.isEmpty()) {
+    if (!judged || timing.isEmpty() || driving.isEmpty()) {
       return List.of();
     }
     int teeth =
@@ -105,12 +108,13 @@ final class ShaftLabels {
   }
 
   private boolean late(Shaft shaft) {
-    return views
-        .get(0)
-        .solution()
-        .shaft(shaft.name())
-        .filter(t -> t.lag() != Lag.RIGHT)
-        .isPresent();
+    return judged
+        && views
+            .get(0)
+            .solution()
+            .shaft(shaft.name())
+            .filter(t -> t.lag() != Lag.RIGHT)
+            .isPresent();
   }
 
   private Tag tag(Ink ink, Shaft shaft) {

@@ -36,11 +36,15 @@ public record History(List<Edit> steps, int position, OptionalInt saved) {
   /**
    * Takes a step. One that changes nothing is none; one that goes on with the gesture of the last
    * step takes its place, unless that was saved or is left by an undo. A gesture that comes back to
-   * where it began is no step either.
+   * where it began is no step either. A lesson lets no step pass that it has to hide from, and none
+   * leads back to before its prediction.
    */
   public History step(Edit edit) {
-    if (edit.after().equals(now())) {
+    if (edit.after().equals(now()) || !LessonEdits.allowed(now(), edit.after())) {
       return this;
+    }
+    if (LessonEdits.closesBehind(now(), edit.after())) {
+      return new History(List.of(edit), 0, OptionalInt.empty());
     }
     if (goesOn(edit) && comesBack(edit)) {
       return forgetLast(edit.after().look());

@@ -5,6 +5,7 @@ import java.util.Optional;
 import tightside.drive.Drive;
 import tightside.drive.Plan;
 import tightside.drive.Seen;
+import tightside.lesson.LessonRun;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -23,6 +24,7 @@ final class NextSnapshot {
   SlackSetup slack;
   Optional<State> kept;
   Optional<Plan> unfinished;
+  Optional<LessonRun> lesson;
 
   NextSnapshot(Snapshot before) {
     drive = before.drive();
@@ -37,6 +39,7 @@ final class NextSnapshot {
     slack = before.slack();
     kept = before.kept();
     unfinished = before.unfinished();
+    lesson = before.lesson();
   }
 
   Snapshot made() {
@@ -52,6 +55,7 @@ final class NextSnapshot {
         look,
         slack,
         kept,
-        unfinished);
+        unfinished,
+        lesson);
   }
 }

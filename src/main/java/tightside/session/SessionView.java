@@ -129,7 +129,9 @@ public final class SessionView {
 
   /** The strands of a chain, in the direction of travel; empty where it does not fit. */
   public List<StrandRow> strandRows(String chain) {
-    return Tables.strands(snapshot, solution.chain(chain).orElseThrow());
+    return snapshot.sealed()
+        ? List.of()
+        : Tables.strands(snapshot, solution.chain(chain).orElseThrow());
   }
 
   /** Every timed shaft, in the order of the model; without its angles where none holds. */
@@ -139,6 +141,9 @@ public final class SessionView {
   }
 
   private String notKnown() {
+    if (snapshot.sealed()) {
+      return "not told before a prediction";
+    }
     return snapshot.crank().toTakeUpDegrees() > 0
         ? "not known until turned forward"
         : "not known until the plunger is let go";
@@ -151,11 +156,14 @@ public final class SessionView {
 
   /** What is to be said of the counts of a chain: first the verdict, then what stays unproved. */
   public List<Sentence> countSentences(String chain) {
-    return counts.get(chain).sentences();
+    return snapshot.sealed() ? List.of() : counts.get(chain).sentences();
   }
 
   /** How a chain lies and how its tensioner stands. */
   public List<Sentence> stands(String chain) {
+    if (snapshot.sealed()) {
+      return List.of();
+    }
     ChainWords words = words(chain);
     return Stream.concat(words.fit().stream(), words.tensioner().stream()).toList();
   }
@@ -169,6 +177,9 @@ public final class SessionView {
 
   /** All that is to be said, in the order of the topics. */
   public List<Sentence> sentences() {
+    if (snapshot.sealed()) {
+      return List.of(LessonEdits.sealed());
+    }
     List<Sentence> sentences = new ArrayList<>(shafts());
     touching().ifPresent(sentences::add);
     if (snapshot.crank().toTakeUpDegrees() > 0) {
@@ -202,7 +213,9 @@ public final class SessionView {
   }
 
   private boolean sure() {
-    return snapshot.heldMm().isEmpty() && snapshot.crank().toTakeUpDegrees() == 0;
+    return !snapshot.sealed()
+        && snapshot.heldMm().isEmpty()
+        && snapshot.crank().toTakeUpDegrees() == 0;
   }
 
   private Optional<Sentence> touching() {

@@ -12,6 +12,7 @@ import tightside.drive.Plan;
 import tightside.drive.Seen;
 import tightside.engine.Engine;
 import tightside.engine.Phaser;
+import tightside.lesson.LessonRun;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -27,6 +28,8 @@ import tightside.timing.State;
  * @param slack what is said of the job while the chain is slack
  * @param kept the state that this one is compared with, its crank at the reference position
  * @param unfinished the layout as it is drawn, as long as it makes no drive
+ * @param lesson that is under way; as long as it hides what is wrong, all else here is the drive as
+ *     it belongs
  */
 public record Snapshot(
     Drive drive,
@@ -40,7 +43,8 @@ public record Snapshot(
     Look look,
     SlackSetup slack,
     Optional<State> kept,
-    Optional<Plan> unfinished) {
+    Optional<Plan> unfinished,
+    Optional<LessonRun> lesson) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -75,6 +79,7 @@ public record Snapshot(
         Seen.COVER_OFF,
         Look.usual(),
         slack,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }
@@ -152,6 +157,15 @@ public record Snapshot(
 
   Snapshot keeping(Optional<State> other) {
     return next(n -> n.kept = other);
+  }
+
+  Snapshot with(LessonRun run) {
+    return next(n -> n.lesson = Optional.of(run));
+  }
+
+  /** Whether a lesson hides what is wrong: then nothing may move, and nothing is told. */
+  public boolean sealed() {
+    return lesson.filter(run -> run.stage().hides()).isPresent();
   }
 
   /** The layout as it is drawn. */

@@ -26,7 +26,8 @@ public final class Bench extends VBox {
     WEAR("Wear"),
     TABLE("Table"),
     SLACK("Slack"),
-    BUILD("Build");
+    BUILD("Build"),
+    LESSON("Lesson");
 
     private final String words;
 
@@ -48,11 +49,13 @@ public final class Bench extends VBox {
   private Function<String, Optional<Path>> saveAs = this::ask;
   private Card lying = Card.COUNT;
   private SessionView view;
+  private boolean sealed;
 
   /**
    * @param worker does what takes long
+   * @param player turns the engine where a lesson lets it
    */
-  Bench(Desk desk, Executor worker) {
+  Bench(Desk desk, Executor worker, Player player) {
     getStyleClass().add("bench");
     makers.put(Card.COUNT, () -> new CountCard(desk));
     makers.put(Card.RESEAT, () -> new ReseatCard(desk));
@@ -62,6 +65,7 @@ public final class Bench extends VBox {
     makers.put(
         Card.BUILD,
         () -> new BuildCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
+    makers.put(Card.LESSON, () -> new LessonCard(desk, worker, player));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -92,15 +96,29 @@ public final class Bench extends VBox {
     return problems;
   }
 
-  /** Lays a card on the bench. */
+  /** Lays a card on the bench; while a lesson hides what is wrong, only its own is shown. */
   public void turnTo(Card card) {
     lying = card;
     choice.show(card);
+    lay();
+  }
+
+  private void lay() {
+    sealed = hidden();
+    if (sealed) {
+      scroll.setContent(Controls.stack("card", Controls.label(view.sentences().get(0).text())));
+      turned.accept(Optional.empty());
+      return;
+    }
     scroll.setContent(card());
     if (view != null) {
       card().show(view);
     }
     turned.accept(card().stage());
+  }
+
+  private boolean hidden() {
+    return lying != Card.LESSON && view != null && view.snapshot().sealed();
   }
 
   /** The card that lies there; it is made when it is first turned to. */
@@ -116,6 +134,10 @@ public final class Bench extends VBox {
   /** Shows a view on the card that lies there; the others follow when they are turned to. */
   void show(SessionView next) {
     view = next;
-    card().show(view);
+    if (hidden() != sealed) {
+      lay();
+    } else if (!sealed) {
+      card().show(view);
+    }
   }
 }

@@ -49,7 +49,7 @@ public final class BenchWindow {
     desk = new Desk(first);
     player = new Player(desk);
     turns = new TurnBar(desk, player);
-    bench = new Bench(desk, worker);
+    bench = new Bench(desk, worker, player);
     Opening opening = new Opening(desk, bench.problems(), worker, Platform::runLater);
     Runnable open = () -> chooser.get().ifPresent(opening::open);
     keys = Keys.of(desk, turns, bench, this::toggleKeys, open);

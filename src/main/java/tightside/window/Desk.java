@@ -2,6 +2,7 @@ package tightside.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import tightside.session.Edit;
@@ -19,6 +20,9 @@ public final class Desk {
   private final List<Runnable> watchers = new ArrayList<>();
   private History history;
   private SessionView view;
+
+  /** What lay here before a lesson began. */
+  private Optional<History> former = Optional.empty();
 
   Desk(Snapshot first) {
     history = History.opened(first);
@@ -46,7 +50,11 @@ public final class Desk {
 
   /** Takes a step from where the session stands now, as far as the valves let it go. */
   public void act(Function<Snapshot, Edit> step) {
-    change(history.step(view.stopped(now(), step.apply(now()))));
+    History next = history.step(view.stopped(now(), step.apply(now())));
+    if (next == history && now().sealed()) {
+      watchers.forEach(Runnable::run);
+    }
+    change(next);
   }
 
   /** Looks otherwise at the same. */
@@ -65,10 +73,23 @@ public final class Desk {
     change(history.redo());
   }
 
+  /** Begins a lesson; what lay here comes back when it ends. */
+  public void begin(Snapshot lesson) {
+    former = former.or(() -> Optional.of(history));
+    change(History.opened(lesson));
+  }
+
+  /** Ends the lesson: all lies here as it did before. */
+  void end() {
+    former.ifPresent(this::change);
+    former = Optional.empty();
+  }
+
   /** Begins anew with another drive, looked at in the same text size. */
   void open(Snapshot snapshot) {
     Look look = snapshot.look();
     int text = now().look().textPercent();
+    former = Optional.empty();
     change(History.opened(snapshot.with(new Look(look.selected(), now().look().counting(), text))));
   }
 

@@ -30,6 +30,9 @@ record Headline(String text, Tone tone) {
           Tone.NOTICE);
     }
     List<Sentence> sentences = view.sentences();
+    if (view.snapshot().sealed()) {
+      return new Headline(joined(sentences), Tone.NOTICE);
+    }
     List<Sentence> cautions = about(sentences, Topic.CAUTION);
     if (!cautions.isEmpty()) {
       String more = cautions.size() > 1 ? " (" + (cautions.size() - 1) + " more below.)" : "";

@@ -7,6 +7,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.lesson.LessonSheet;
 import tightside.picture.Bounds;
 import tightside.picture.Picture;
 import tightside.picture.Shape;
@@ -32,6 +33,7 @@ final class PictureCanvas extends Region {
   private Frame frame;
   private Captions captions;
   private boolean held;
+  private Optional<SeenDrive> seen = Optional.empty();
 
   /**
    * What the scale of the picture hangs on. It stays while the engine turns.
@@ -118,6 +120,10 @@ final class PictureCanvas extends Region {
 
   private void draw(double width, double height) {
     Snapshot now = view.snapshot();
+    if (now.sealed()) {
+      sealed(now.lesson().orElseThrow().sheet(), now.look().textPercent(), width, height);
+      return;
+    }
     if (frame == null || !held && !frame.holds(now, width, height)) {
       frame = framed(width, height);
     }
@@ -131,6 +137,19 @@ final class PictureCanvas extends Region {
     g.clearRect(0, 0, width, height);
     new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
     new Spotlight(g, fit).show(now);
+  }
+
+  /** Draws what a class may see, and nothing that is worked out for the session. */
+  private void sealed(LessonSheet sheet, int percent, double width, double height) {
+    seen = Optional.of(SeenDrive.of(seen, sheet, TEXT * percent / 100, height));
+    picture = seen.get().picture();
+    fit = Fit.of(picture.bounds(), width, height);
+    frame = null;
+    captions = null;
+    setAccessibleText(picture.title() + ". " + picture.description());
+    GraphicsContext g = canvas.getGraphicsContext2D();
+    g.clearRect(0, 0, width, height);
+    new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
   }
 
   /** Stays where it is as long as everything is in sight, for a hand may be holding it. */

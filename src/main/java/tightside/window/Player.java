@@ -1,5 +1,6 @@
 package tightside.window;
 
+import java.util.OptionalDouble;
 import javafx.animation.AnimationTimer;
 import tightside.session.Play;
 import tightside.session.Turns;
@@ -11,11 +12,17 @@ final class Player {
   static final double FASTEST = 360;
   static final double USUAL = 60;
 
+  /** How fast it goes where it stops by itself. */
+  private static final double THERE = 180;
+
   private final Desk desk;
   private double speed = USUAL;
   private double from;
   private long since;
   private boolean running;
+
+  /** Where it stops by itself. */
+  private OptionalDouble until = OptionalDouble.empty();
 
   /** The angle it turned to last; any other was turned to by hand meanwhile. */
   private double shown;
@@ -39,15 +46,23 @@ final class Player {
   void toggle() {
     if (running) {
       stop();
-    } else {
+    } else if (!desk.now().sealed()) {
       running = true;
       since = 0;
       timer.start();
     }
   }
 
+  /** Turns on to an angle and stops there. */
+  void turnTo(double degrees) {
+    stop();
+    toggle();
+    until = OptionalDouble.of(degrees);
+  }
+
   void stop() {
     running = false;
+    until = OptionalDouble.empty();
     timer.stop();
   }
 
@@ -65,8 +80,12 @@ final class Player {
       since = nanos;
       from = desk.now().crank().degrees();
     }
-    shown = Play.angle(from, speed, nanos - since);
+    double pace = until.isPresent() ? THERE : speed;
+    shown = Math.min(until.orElse(Double.POSITIVE_INFINITY), Play.angle(from, pace, nanos - since));
     desk.act(now -> Turns.to(now, shown));
     shown = desk.now().crank().degrees();
+    if (until.isPresent() && shown >= until.getAsDouble()) {
+      stop();
+    }
   }
 }

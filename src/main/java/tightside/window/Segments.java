@@ -9,7 +9,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-/** A choice of a few, all of them in sight: one of them is always taken. */
+/** A choice of a few, all of them in sight; once one is taken, one always is. */
 final class Segments<T> extends HBox {
 
   private final Map<T, ToggleButton> buttons = new LinkedHashMap<>();
@@ -55,6 +55,11 @@ final class Segments<T> extends HBox {
 
   void show(T choice) {
     buttons.get(choice).setSelected(true);
+  }
+
+  /** Nothing is chosen yet. */
+  void none() {
+    group.selectToggle(null);
   }
 
   ToggleButton of(T choice) {

@@ -72,6 +72,7 @@ final class TopBar extends FlowPane {
     show(undo, "Undo", history.undoName());
     show(redo, "Redo", history.redoName());
     cover.show(view.snapshot().cover());
+    cover.setDisable(view.snapshot().sealed());
     size.setText(view.snapshot().look().textPercent() + " %");
   }
 

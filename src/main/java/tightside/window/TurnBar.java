@@ -138,6 +138,7 @@ final class TurnBar extends VBox {
 
   void show(SessionView view) {
     double degrees = view.snapshot().crank().degrees();
+    setDisable(view.snapshot().sealed());
     turnsMade.setText(turnsMade(degrees));
     ruler.show(view.snapshot(), Angles.crankTeeth(view.snapshot().drive()));
     playing();
