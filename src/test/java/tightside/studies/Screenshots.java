@@ -68,6 +68,9 @@ public final class Screenshots {
       shoot("slack", "two-cams-arm", size, Bench.Card.SLACK, desk -> {});
       shoot("built", "two-cams-arm", size, Bench.Card.BUILD, desk -> {});
       shoot("unfinished", "two-cams-arm", size, Bench.Card.BUILD, Screenshots::unfinished);
+      for (int stage = 0; stage < 4; stage++) {
+        shoot("lesson-" + stage, "two-cams-arm", size, Bench.Card.LESSON, LessonShots.at(stage));
+      }
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
   }

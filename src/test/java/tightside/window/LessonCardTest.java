@@ -111,6 +111,7 @@ class LessonCardTest {
     predict("Nothing", "None", "Neither", "118");
     screen.fire("lesson-commit");
     screen.fire("lesson-turn");
+    screen.act(w -> assertThat(w.desk().now().lesson()).isPresent());
     screen.fire("lesson-end");
     assertThat(Screen.on(() -> screen.window().desk().history())).isEqualTo(before);
     assertThat(screen.words()).doesNotContain("parts right");
@@ -196,7 +197,8 @@ class LessonCardTest {
     assertThat(screen.window().picture().getAccessibleText())
         .contains("From exhaust to crank you count 51 links")
         .doesNotContain("retarded")
-        .doesNotContain("right.");
+        .doesNotContain("exhaust: ")
+        .doesNotContain("tight side");
     predict("Nothing", "None", "Neither", "0");
     screen.fire("lesson-commit");
     assertThat(inks(Ink.ERROR)).isZero();
