@@ -91,6 +91,12 @@ class ArchitectureTest {
             MATHEMATICS,
             "a picture is a list of shapes made from a solution, whoever draws it"));
     layers.put(
+        "raster",
+        new Layer(
+            List.of("geometry", "drive", "picture"),
+            MATHEMATICS,
+            "pixels are made from shapes by arithmetic alone, so that no toolkit decides how fast"));
+    layers.put(
         "sheet",
         new Layer(
             plus(below, "words"),
@@ -122,7 +128,7 @@ class ArchitectureTest {
     layers.put(
         "window",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture", "lesson", "session"),
+            plus(below, "words", "sheet", "files", "picture", "raster", "lesson", "session"),
             Stream.of(
                     MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
                 .flatMap(List::stream)

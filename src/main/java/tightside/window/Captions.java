@@ -68,4 +68,9 @@ record Captions(
     all.addAll(words);
     return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());
   }
+
+  /** The shapes of such a picture that lie under its words: all that moves. */
+  List<Shape> under(Picture picture) {
+    return picture.shapes().subList(0, picture.shapes().size() - words.size());
+  }
 }

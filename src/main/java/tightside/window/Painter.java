@@ -17,8 +17,9 @@ import tightside.picture.Style;
 import tightside.picture.Styles;
 
 /**
- * Draws shapes on a canvas. Neighbours that look alike are drawn in one stroke of the brush, for
- * every stroke has its price; arcs are drawn as straight lines that stay within a sixth of a pixel.
+ * Draws shapes on a canvas, where nothing moves from frame to frame. Neighbours that look alike are
+ * drawn in one stroke of the brush, for every stroke has its price; arcs are drawn as straight
+ * lines that stay within a sixth of a pixel.
  */
 final class Painter {
 

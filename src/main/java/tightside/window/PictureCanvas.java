@@ -1,11 +1,14 @@
 package tightside.window;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.Scene;
 import javafx.scene.layout.Region;
+import javafx.stage.Window;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.lesson.LessonSheet;
 import tightside.picture.Bounds;
@@ -13,6 +16,7 @@ import tightside.picture.Picture;
 import tightside.picture.Shape;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
+import tightside.timing.State;
 
 /** The drive, drawn as large as there is room. It is drawn once a pulse at most. */
 final class PictureCanvas extends Region {
@@ -26,7 +30,16 @@ final class PictureCanvas extends Region {
   /** As large as the drive lets them be to begin with; then smaller. */
   private static final double LARGEST_SCALE = 2.5;
 
-  private final Canvas canvas = new Canvas();
+  /** No line is thinner, pixels. */
+  private static final double FINEST = 0.62;
+
+  /** Room for the focus's own line round the picture, pixels. */
+  private static final int EDGE = 2;
+
+  private final Sheet sheet = new Sheet();
+  private final Lettering lettering = new Lettering();
+  private final Spotlight spotlight = new Spotlight();
+  private final ObservableValue<Number> density;
   private SessionView view;
   private Picture picture;
   private Fit fit = new Fit(0, 0, 1);
@@ -34,6 +47,9 @@ final class PictureCanvas extends Region {
   private Captions captions;
   private boolean held;
   private Optional<SeenDrive> seen = Optional.empty();
+  private double drawnWidth;
+  private double drawnHeight;
+  private Laid laid;
 
   /**
    * What the scale of the picture hangs on. It stays while the engine turns.
@@ -57,8 +73,37 @@ final class PictureCanvas extends Region {
     }
   }
 
+  /**
+   * What the place of the sheet hangs on: while the crank turns nothing reaches farther than the
+   * margin that bounds have.
+   */
+  private record Laid(
+      Captions captions,
+      State.Arrived arrived,
+      Fit fit,
+      double width,
+      double height,
+      Sheet.Place place) {
+
+    boolean holds(
+        Captions now, State.Arrived arriving, Fit at, double wide, double high, double dense) {
+      return captions == now
+          && arrived == arriving
+          && fit.equals(at)
+          && width == wide
+          && height == high
+          && place.density() == dense;
+    }
+  }
+
   PictureCanvas() {
-    getChildren().add(canvas);
+    getChildren().addAll(sheet, lettering, spotlight);
+    density =
+        sceneProperty()
+            .flatMap(Scene::windowProperty)
+            .flatMap(Window::outputScaleXProperty)
+            .orElse(1.0);
+    density.addListener((o, before, after) -> drawAnew());
     getStyleClass().add("picture");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -67,6 +112,10 @@ final class PictureCanvas extends Region {
 
   void show(SessionView next) {
     view = next;
+    drawAnew();
+  }
+
+  private void drawAnew() {
     picture = null;
     requestLayout();
   }
@@ -78,8 +127,7 @@ final class PictureCanvas extends Region {
 
   void letGo() {
     held = false;
-    picture = null;
-    requestLayout();
+    drawAnew();
   }
 
   /** The point of the drive under a pixel of this node, mm. */
@@ -108,12 +156,9 @@ final class PictureCanvas extends Region {
     if (view == null || width < 1 || height < 1) {
       return;
     }
-    if (canvas.getWidth() != width || canvas.getHeight() != height) {
-      canvas.setWidth(width);
-      canvas.setHeight(height);
-      picture = null;
-    }
-    if (picture == null) {
+    if (picture == null || drawnWidth != width || drawnHeight != height) {
+      drawnWidth = width;
+      drawnHeight = height;
       draw(width, height);
     }
   }
@@ -133,23 +178,49 @@ final class PictureCanvas extends Region {
       see(bounds(picture.shapes()), width, height);
     }
     setAccessibleText(picture.title() + ". " + picture.description());
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.clearRect(0, 0, width, height);
-    new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
-    new Spotlight(g, fit).show(now);
+    List<Shape> moving = captions.under(picture);
+    double line = Math.max(FINEST, picture.lineMm() * fit.scale());
+    lay(moving, width, height);
+    sheet.draw(laid.place(), fit, line, moving);
+    lettering.show(captions.words(), fit, line);
+    spotlight.show(now, fit);
+  }
+
+  /** Lays the sheet under all that moves. */
+  private void lay(List<Shape> moving, double width, double height) {
+    State.Arrived arrived = view.snapshot().state().arrived();
+    double dense = density.getValue().doubleValue();
+    if (laid == null || !laid.holds(captions, arrived, fit, width, height, dense)) {
+      Sheet.Place place = placed(bounds(moving), width, height, dense);
+      laid = new Laid(captions, arrived, fit, width, height, place);
+    }
+  }
+
+  private Sheet.Place placed(Bounds all, double width, double height, double dense) {
+    int left = Math.max(EDGE, (int) Math.floor(fit.left() + fit.scale() * all.left()));
+    int top = Math.max(EDGE, (int) Math.floor(fit.top() - fit.scale() * all.top()));
+    double right = Math.min(width - EDGE, Math.ceil(fit.left() + fit.scale() * all.right()));
+    double bottom = Math.min(height - EDGE, Math.ceil(fit.top() - fit.scale() * all.bottom()));
+    return new Sheet.Place(left, top, (int) right - left, (int) bottom - top, dense);
   }
 
   /** Draws what a class may see, and nothing that is worked out for the session. */
-  private void sealed(LessonSheet sheet, int percent, double width, double height) {
-    seen = Optional.of(SeenDrive.of(seen, sheet, TEXT * percent / 100, height));
+  private void sealed(LessonSheet lesson, int percent, double width, double height) {
+    seen = Optional.of(SeenDrive.of(seen, lesson, TEXT * percent / 100, height));
     picture = seen.get().picture();
     fit = Fit.of(picture.bounds(), width, height);
     frame = null;
     captions = null;
+    laid = null;
     setAccessibleText(picture.title() + ". " + picture.description());
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.clearRect(0, 0, width, height);
-    new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
+    Map<Boolean, List<Shape>> words =
+        picture.shapes().stream().collect(Collectors.partitioningBy(Shape.Text.class::isInstance));
+    double line = Math.max(FINEST, picture.lineMm() * fit.scale());
+    double dense = density.getValue().doubleValue();
+    Bounds all = bounds(words.get(false));
+    sheet.draw(placed(all, width, height, dense), fit, line, words.get(false));
+    lettering.show(words.get(true), fit, line);
+    spotlight.setVisible(false);
   }
 
   /** Stays where it is as long as everything is in sight, for a hand may be holding it. */

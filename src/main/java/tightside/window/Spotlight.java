@@ -1,30 +1,48 @@
 package tightside.window;
 
-import javafx.scene.canvas.GraphicsContext;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
+import tightside.drive.Drive;
 import tightside.session.Look;
 import tightside.session.Snapshot;
 
 /** A ring round the sprocket that is selected. */
-record Spotlight(GraphicsContext g, Fit fit) {
+final class Spotlight extends Circle {
 
-  private static final Color RING = Color.web("#1d2930");
+  private Drive known;
+  private List<Wheel> wheels = List.of();
 
-  void show(Snapshot now) {
-    now.look().selected().ifPresent(selection -> ring(now, selection));
+  Spotlight() {
+    setManaged(false);
+    setMouseTransparent(true);
+    setFill(null);
+    setStroke(Color.web("#1d2930"));
+    setStrokeWidth(1.1);
+    getStrokeDashArray().setAll(2.0, 4.0);
   }
 
-  private void ring(Snapshot now, Look.Selection selection) {
-    for (Wheel wheel : Wheel.all(now.drive())) {
-      if (selection.shaft().filter(wheel.seat().shaft()::equals).isPresent()
-          && selection.chain().equals(wheel.seat().chain())) {
-        double radius = (wheel.radiusMm() + 0.75 * wheel.pitchMm()) * fit.scale();
-        g.setStroke(RING);
-        g.setLineWidth(1.1);
-        g.setLineDashes(2, 4);
-        g.strokeOval(
-            fit.x(wheel.centre()) - radius, fit.y(wheel.centre()) - radius, 2 * radius, 2 * radius);
-      }
+  void show(Snapshot now, Fit fit) {
+    Optional<Wheel> chosen = now.look().selected().flatMap(s -> wheel(now.drive(), s));
+    setVisible(chosen.isPresent());
+    chosen.ifPresent(wheel -> ring(wheel, fit));
+  }
+
+  private Optional<Wheel> wheel(Drive drive, Look.Selection selection) {
+    if (known != drive) {
+      known = drive;
+      wheels = Wheel.all(drive);
     }
+    return wheels.stream()
+        .filter(wheel -> selection.chain().equals(wheel.seat().chain()))
+        .filter(wheel -> selection.shaft().filter(wheel.seat().shaft()::equals).isPresent())
+        .findFirst();
+  }
+
+  private void ring(Wheel wheel, Fit fit) {
+    setCenterX(fit.x(wheel.centre()));
+    setCenterY(fit.y(wheel.centre()));
+    setRadius((wheel.radiusMm() + 0.75 * wheel.pitchMm()) * fit.scale());
   }
 }

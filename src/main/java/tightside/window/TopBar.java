@@ -80,9 +80,14 @@ final class TopBar extends FlowPane {
   private static void show(Button button, String verb, Optional<String> step) {
     String words = step.map(name -> verb + ": " + name).orElse(verb);
     button.setDisable(step.isEmpty());
-    if (!words.equals(button.getAccessibleText())) {
-      button.setAccessibleText(words);
+    if (words.equals(button.getAccessibleText())) {
+      return;
+    }
+    button.setAccessibleText(words);
+    if (button.getTooltip() == null) {
       button.setTooltip(new Tooltip(words));
+    } else {
+      button.getTooltip().setText(words);
     }
   }
 }

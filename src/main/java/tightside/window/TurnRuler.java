@@ -126,19 +126,20 @@ final class TurnRuler extends Region {
       number.relocate(
           Math.round(x(i * NUMBER_EVERY) - number.getWidth() / 2), Math.round(y + 0.8 * em()));
     }
+    double em = em();
+    double half = 0.6 * em;
+    for (Polygon each : List.of(grip, other)) {
+      each.getPoints()
+          .setAll(-half, 0.0, half, 0.0, half, 0.7 * em, 0.0, 1.25 * em, -half, 0.7 * em);
+      each.setLayoutY(0.1 * em);
+    }
+    other.setLayoutX(x(CYCLE));
     place();
   }
 
   private void place() {
-    double em = em();
-    double half = 0.6 * em;
-    grip.getPoints().setAll(-half, 0.0, half, 0.0, half, 0.7 * em, 0.0, 1.25 * em, -half, 0.7 * em);
     double ofCycle = degrees - Math.floor(degrees / CYCLE) * CYCLE;
     grip.setLayoutX(x(ofCycle));
-    grip.setLayoutY(0.1 * em);
-    other.getPoints().setAll(grip.getPoints());
-    other.setLayoutX(x(CYCLE));
-    other.setLayoutY(0.1 * em);
     other.setVisible(degrees != 0 && ofCycle == 0);
   }
 

@@ -1,0 +1,57 @@
+package tightside.raster;
+
+import java.util.Arrays;
+
+/** A run of points in pixels, x to the right, y down. Used again and again: it grows, and stays. */
+final class Points {
+
+  /** Nearer than this, two points are one, pixels. */
+  private static final double SAME = 1e-4;
+
+  double[] x = new double[256];
+  double[] y = new double[256];
+  int count;
+
+  void clear() {
+    count = 0;
+  }
+
+  /** Adds a point, unless it is the last one again. */
+  void add(double nextX, double nextY) {
+    if (count > 0
+        && Math.abs(x[count - 1] - nextX) < SAME
+        && Math.abs(y[count - 1] - nextY) < SAME) {
+      return;
+    }
+    if (count == x.length) {
+      x = Arrays.copyOf(x, 2 * count);
+      y = Arrays.copyOf(y, 2 * count);
+    }
+    x[count] = nextX;
+    y[count] = nextY;
+    count++;
+  }
+
+  /** Drops a last point that is the first one again. */
+  void close() {
+    if (count > 1 && Math.abs(x[count - 1] - x[0]) < SAME && Math.abs(y[count - 1] - y[0]) < SAME) {
+      count--;
+    }
+  }
+
+  double least(double[] values) {
+    double least = values[0];
+    for (int i = 1; i < count; i++) {
+      least = values[i] < least ? values[i] : least;
+    }
+    return least;
+  }
+
+  double most(double[] values) {
+    double most = values[0];
+    for (int i = 1; i < count; i++) {
+      most = values[i] > most ? values[i] : most;
+    }
+    return most;
+  }
+}

@@ -1,0 +1,75 @@
+package tightside.window;
+
+import java.nio.IntBuffer;
+import java.util.List;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import tightside.picture.Shape;
+import tightside.picture.Styles;
+import tightside.raster.Raster;
+
+/**
+ * The paper on which everything lies that moves: two images by turns, for one may still be on its
+ * way to the screen while the next is drawn.
+ */
+final class Sheet extends ImageView {
+
+  private record Side(PixelBuffer<IntBuffer> buffer, WritableImage image, Raster raster) {
+
+    static Side of(int width, int height) {
+      int[] pixels = new int[width * height];
+      PixelBuffer<IntBuffer> buffer =
+          new PixelBuffer<>(
+              width, height, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance());
+      return new Side(buffer, new WritableImage(buffer), new Raster(pixels, width));
+    }
+
+    boolean fits(int width, int height) {
+      return buffer.getWidth() == width && buffer.getHeight() == height;
+    }
+  }
+
+  /**
+   * The part of the node that the sheet covers, in whole pixels of the layout.
+   *
+   * @param density pixels of the screen to one of the layout
+   */
+  record Place(int x, int y, int width, int height, double density) {}
+
+  private Side shown;
+  private Side spare;
+
+  Sheet() {
+    setManaged(false);
+    setMouseTransparent(true);
+  }
+
+  /**
+   * Draws shapes where they lie, and shows them from the next frame on.
+   *
+   * @param linePixels breadth of a plain line
+   */
+  void draw(Place place, Fit fit, double linePixels, List<Shape> shapes) {
+    double density = place.density();
+    int width = Math.max(1, (int) Math.ceil(place.width() * density));
+    int height = Math.max(1, (int) Math.ceil(place.height() * density));
+    Side next = spare != null && spare.fits(width, height) ? spare : Side.of(width, height);
+    next.raster()
+        .lay(
+            (fit.left() - place.x()) * density,
+            (fit.top() - place.y()) * density,
+            fit.scale() * density,
+            linePixels * density);
+    next.raster().paint(Styles.PAPER, shapes);
+    next.buffer().updateBuffer(all -> null);
+    spare = shown;
+    shown = next;
+    setImage(next.image());
+    setFitWidth(width / density);
+    setFitHeight(height / density);
+    setX(place.x());
+    setY(place.y());
+  }
+}
