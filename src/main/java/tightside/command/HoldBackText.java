@@ -67,7 +67,7 @@ final class HoldBackText {
     lines.add("  One sprocket wrong:");
     hold.reseats().forEach(lay -> lines.add("    " + HoldBackWords.judged(hold, lay)));
     for (Sprocket sprocket : hold.chain().sprockets()) {
-      if (sprocket.mark().isPresent() && sprocket != hold.chain().driver()) {
+      if (sprocket.marked() && sprocket != hold.chain().driver()) {
         lines.add("  " + rule(hold, sprocket));
       }
     }

@@ -18,6 +18,7 @@ import tightside.timing.HeldBack;
 import tightside.timing.HoldBack;
 import tightside.timing.LockingPlay;
 import tightside.words.Numbers;
+import tightside.words.Sentences;
 
 @Command(
     name = "hold-back",
@@ -55,6 +56,9 @@ final class HoldBackVerb extends ModelVerb {
 
   @Override
   Answer answer(Model model) {
+    if (model.drive().countedOnly()) {
+      throw new Refusal(Sentences.holdBackNeeds());
+    }
     List<HoldBack> holds = new ArrayList<>();
     for (Chain chain : model.drive().chains()) {
       holds.add(hold(model.drive(), chain, play(model)));

@@ -3,6 +3,10 @@ package tightside.command;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import tightside.drive.Chain;
 import tightside.timing.ChainSolution;
 import tightside.timing.ShaftTiming;
 import tightside.timing.Solution;
@@ -23,9 +27,28 @@ final class SolutionJson {
     return Json.object(
         "chain", chain.chain().name(),
         "links", chain.chain().links(),
-        "tensioner", chain.tensioner().map(SolutionJson::tensioner).orElse(null),
+        "countedOnly", chain.chain().countedOnly(),
+        "tensioner", tensioner(chain),
         "strands", chain.strands().stream().map(s -> strand(chain, s)).toList(),
         "realign", Json.object("crankTurns", chain.realignCrankTurns()));
+  }
+
+  /** Null where there is none; in a drive that is counted only, a name and what is not known. */
+  private static Map<String, Object> tensioner(ChainSolution chain) {
+    return chain
+        .tensioner()
+        .map(SolutionJson::tensioner)
+        .or(() -> chain.chain().countedOnly() ? notKnown(chain.chain()) : Optional.empty())
+        .orElse(null);
+  }
+
+  private static Optional<Map<String, Object>> notKnown(Chain chain) {
+    return chain
+        .tensionerName()
+        .map(
+            name ->
+                Json.object(
+                    "name", name, "extension", null, "travel", null, "steps", null, "taut", null));
   }
 
   private static Map<String, Object> tensioner(TensionerReading reading) {
@@ -42,17 +65,28 @@ final class SolutionJson {
     return Json.object(
         "from", strand.from(),
         "to", strand.to(),
-        "pitches", strand.pitches(),
+        "pitches", number(strand.measured()),
         "links", strand.links(),
         "between", strand.between(),
-        "misfit", strand.misfit().isPresent() ? strand.misfit().getAsDouble() : null,
+        "misfit", number(strand.misfit()),
         "taut", strand.taut(),
         "trusted", strand.taut() ? strand.trusted() : chain.countsTrusted(),
         "seen", word(strand.seen()));
   }
 
+  private static Object number(OptionalDouble number) {
+    return number.isPresent() ? number.getAsDouble() : null;
+  }
+
   static List<Map<String, Object>> shafts(Solution solution) {
-    return solution.shafts().stream().map(SolutionJson::shaft).toList();
+    return Stream.concat(
+            solution.shafts().stream().map(SolutionJson::shaft),
+            solution.untimed().stream().map(SolutionJson::untimed))
+        .toList();
+  }
+
+  private static Map<String, Object> untimed(String shaft) {
+    return Json.object("shaft", shaft, "shaftDegrees", null, "crankDegrees", null, "state", null);
   }
 
   private static Map<String, Object> shaft(ShaftTiming shaft) {

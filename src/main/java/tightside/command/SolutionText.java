@@ -27,6 +27,9 @@ final class SolutionText {
   List<String> title() {
     List<String> lines = new ArrayList<>(List.of(solution.drive().name()));
     solution.drive().about().strip().lines().forEach(lines::add);
+    if (solution.drive().countedOnly()) {
+      lines.add(Sentences.countedOnly());
+    }
     lines.add("");
     return lines;
   }
@@ -35,6 +38,7 @@ final class SolutionText {
   List<String> shafts() {
     List<String> lines = new ArrayList<>();
     solution.shafts().forEach(s -> lines.add("  " + Sentences.timing(solution.drive(), s)));
+    solution.untimed().forEach(shaft -> lines.add("  " + Sentences.untimed(shaft)));
     lines.add("");
     return lines;
   }
@@ -57,7 +61,7 @@ final class SolutionText {
     List<String> lines = new ArrayList<>();
     for (ChainSolution chain : solution.chains()) {
       lines.add(Sentences.chain(chain));
-      if (chain.fit().path().isEmpty()) {
+      if (chain.fit().path().isEmpty() && !chain.chain().countedOnly()) {
         lines.add("  " + Sentences.noWayRound());
       } else {
         addPath(lines, chain, counted);
@@ -91,6 +95,9 @@ final class SolutionText {
   }
 
   private String tension(ChainSolution chain) {
+    if (chain.chain().countedOnly()) {
+      return Sentences.extensionNotKnown(chain.chain().tensionerName());
+    }
     if (chain.tensioner().isEmpty()) {
       double slack = chain.fit() instanceof ChainFit.Solved solved ? solved.slackMm() : 0;
       return Sentences.freeSlack(slack);

@@ -16,6 +16,7 @@ final class Verdict {
 
   /** Out of travel, or worn so far that it finds no way round. */
   private static boolean astray(ChainSolution chain) {
-    return !(chain.fit() instanceof ChainFit.Solved);
+    return !(chain.fit() instanceof ChainFit.Solved)
+        && !(chain.fit() instanceof ChainFit.CountedOnly);
   }
 }

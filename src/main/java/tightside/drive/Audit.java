@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -27,10 +29,12 @@ public final class Audit {
       findings.addAll(chain(chain));
       findings.addAll(route(chain, shafts));
     }
+    findings.addAll(CountAudit.of(shafts, chains));
     if (findings.isEmpty()) {
       findings.addAll(gearing(rotation, shafts, chains));
     }
-    if (findings.stream().noneMatch(f -> f.id() != Id.CAMSHAFT_SPEED)) {
+    boolean counted = chains.stream().anyMatch(Chain::countedOnly);
+    if (!counted && findings.stream().noneMatch(f -> f.id() != Id.CAMSHAFT_SPEED)) {
       findings.addAll(FaceAudit.of(rotation, shafts, chains));
     }
     return findings;
@@ -85,11 +89,12 @@ public final class Audit {
                   part.at("sprocket"),
                   Map.of("shaft", sprocket.shaft(), "chain", chain.name())));
         }
-      } else if (entry instanceof Tensioner && ++tensioners == 2) {
+      } else if (entry.tensions() && ++tensioners == 2) {
         findings.add(new Finding(Id.TWO_TENSIONERS, part, Map.of("chain", chain.name())));
       }
-      if (entry instanceof Face face && !faces.add(face.name())) {
-        findings.add(new Finding(Id.SAME_NAME, part.at(step(face)), Map.of("name", face.name())));
+      Optional<String> name = faceName(entry);
+      if (name.isPresent() && !faces.add(name.get())) {
+        findings.add(new Finding(Id.SAME_NAME, part.at(step(entry)), Map.of("name", name.get())));
       }
     }
     if (chain.route().isEmpty() || !(chain.route().get(0) instanceof Sprocket)) {
@@ -110,11 +115,25 @@ public final class Audit {
   }
 
   /** The word under which a face's name stands. */
-  private static String step(Face face) {
+  private static String step(RouteEntry face) {
+    if (face instanceof Listed listed) {
+      return listed.kind().name().toLowerCase(Locale.ROOT);
+    }
     return face instanceof Guide ? "guide" : face instanceof Arm ? "arm" : "shoe";
   }
 
+  private static Optional<String> faceName(RouteEntry entry) {
+    if (entry instanceof Listed listed) {
+      return Optional.of(listed.name());
+    }
+    return entry instanceof Face face ? Optional.of(face.name()) : Optional.empty();
+  }
+
   private static List<Finding> chain(Chain chain) {
+    ChainSize size = chain.size();
+    if (size.pitchMm().isEmpty() || size.rollerDiameterMm().isEmpty()) {
+      return List.of();
+    }
     return chain.rollerDiameterMm() < chain.pitchMm()
         ? List.of()
         : List.of(

@@ -6,6 +6,14 @@ import java.util.OptionalDouble;
 /** How a chain fits its drive. */
 public sealed interface ChainFit {
 
+  /** Of a drive that is counted only: nobody knows its path, nor where its plunger stands. */
+  record CountedOnly() implements ChainFit {
+    @Override
+    public Optional<TautPath> path() {
+      return Optional.empty();
+    }
+  }
+
   /** The path, where there is one. */
   Optional<TautPath> path();
 

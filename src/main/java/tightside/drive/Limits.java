@@ -15,6 +15,8 @@ public record Limits(double least, double most, String unit) {
   public static final Limits PLATE_HEIGHT_MM = new Limits(0.5, 120, "mm");
   public static final Limits ROLLER_DIAMETER_MM = new Limits(0.5, 100, "mm");
   public static final Limits LINKS = new Limits(6, 2_000, "links");
+  public static final Limits COUNT = new Limits(1, 2_000, "links");
+  public static final Limits STRAIGHT_MM = new Limits(0, 10_000, "mm");
   public static final Limits TEETH = new Limits(6, 300, "teeth");
   public static final Limits TRAVEL_MM = new Limits(0.1, 200, "mm");
   public static final Limits STEP_MM = new Limits(0.05, 50, "mm");

@@ -7,6 +7,11 @@ public sealed interface Tensioner extends Face permits Arm, Shoe {
 
   Plunger plunger();
 
+  @Override
+  default boolean tensions() {
+    return true;
+  }
+
   /**
    * The face with the plunger out.
    *

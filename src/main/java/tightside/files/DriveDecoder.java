@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Chain;
 import tightside.drive.ChainKind;
+import tightside.drive.ChainSize;
 import tightside.drive.Limits;
 import tightside.drive.Role;
 import tightside.drive.RouteEntry;
@@ -42,13 +44,17 @@ final class DriveDecoder {
     List<Shaft> shafts = new ArrayList<>();
     Map<String, Phaser> phasers = new LinkedHashMap<>();
     int before = root.errors();
+    boolean placed = false;
     for (SectionReader s : SectionReader.named(root.need("shafts"), "shaft", Limits.SHAFTS)) {
+      placed |= s.keys().contains("at");
       shaft(s, shafts, phasers);
     }
     boolean allShafts = root.errors() == before;
     List<Chain> chains = new ArrayList<>();
-    for (SectionReader s : SectionReader.named(root.need("chains"), "chain", Limits.CHAINS)) {
-      chain(s, chains);
+    List<SectionReader> sections = SectionReader.named(root.need("chains"), "chain", Limits.CHAINS);
+    boolean counted = !placed || sections.stream().anyMatch(s -> s.keys().contains("counts"));
+    for (SectionReader s : sections) {
+      chain(s, counted, chains);
     }
     return new Parts(
         name,
@@ -61,11 +67,7 @@ final class DriveDecoder {
 
   private static void shaft(SectionReader s, List<Shaft> shafts, Map<String, Phaser> phasers) {
     Optional<Role> role = Words.choice(s.need("role"), Role.values());
-    Optional<Value> place = s.may("at");
-    if (place.isEmpty()) {
-      s.complain(Fault.SHAFT_WITHOUT_PLACE, Map.of("shaft", s.name()));
-    }
-    Optional<Vector2D> at = Lists.point(place);
+    Optional<Vector2D> at = Lists.point(s.may("at"));
     Optional<Value> carried = s.may("phaser");
     if (carried.isPresent() && role.isPresent() && role.get() != Role.CAMSHAFT) {
       Map<String, Object> facts = Map.of("shaft", s.name(), "role", Terms.of(role.get()));
@@ -73,7 +75,7 @@ final class DriveDecoder {
     }
     Optional<Phaser> phaser = phaser(carried);
     if (s.sound()) {
-      shafts.add(new Shaft(s.name(), role.get(), at.get()));
+      shafts.add(new Shaft(s.name(), role.get(), at));
       if (phaser.isPresent()) {
         phasers.put(s.name(), phaser.get());
       }
@@ -91,26 +93,47 @@ final class DriveDecoder {
     return s.sound() ? Optional.of(new Phaser(travel.get(), rest.get())) : Optional.empty();
   }
 
-  private static void chain(SectionReader s, List<Chain> chains) {
-    Optional<ChainKind> kind = Words.choice(s.need("kind"), ChainKind.values());
-    Optional<Double> pitch = Numbers.number(s.need("pitch"), Limits.PITCH_MM);
+  /**
+   * @param counted whether the drive says that it is counted only, or says no places; otherwise the
+   *     chain needs all that a path needs
+   */
+  private static void chain(SectionReader s, boolean counted, List<Chain> chains) {
+    ChainSize size = size(s, !counted);
     Optional<Integer> links = Numbers.count(s.need("links"), Limits.LINKS);
-    Optional<Double> plate = Numbers.number(s.need("plate-height"), Limits.PLATE_HEIGHT_MM);
-    Optional<Double> roller = Numbers.number(s.need("roller-diameter"), Limits.ROLLER_DIAMETER_MM);
+    Optional<Value> given = s.may("counts");
+    List<Integer> counts = Lists.counts(given, Limits.COUNT, Limits.ROUTE);
+    List<SectionReader> entries = Lists.sections(s.need("route"), Limits.ROUTE);
+    boolean bearings = entries.stream().anyMatch(RouteDecoder::givesBearing);
+    RouteDecoder decoder = new RouteDecoder(!counted, counted && !bearings);
     List<RouteEntry> route = new ArrayList<>();
-    for (SectionReader entry : Lists.sections(s.need("route"), Limits.ROUTE)) {
-      Optional<RouteEntry> read = RouteDecoder.entry(entry);
+    for (SectionReader entry : entries) {
+      Optional<RouteEntry> read = decoder.entry(entry);
       if (read.isPresent()) {
         route.add(read.get());
       }
     }
-    if (s.keys().contains("counts")) {
-      s.may("counts").get().complainOfKey(Fault.COUNTS_WITHOUT_PLACE, Map.of());
-    }
     if (s.sound()) {
       chains.add(
           new Chain(
-              s.name(), kind.get(), pitch.get(), links.get(), plate.get(), roller.get(), route));
+              s.name(),
+              size,
+              links.get(),
+              route,
+              given.isPresent() ? Optional.of(counts) : Optional.empty()));
     }
+  }
+
+  /**
+   * @param whole whether all of it must be given
+   */
+  private static ChainSize size(SectionReader s, boolean whole) {
+    BiFunction<SectionReader, String, Optional<Value>> key =
+        whole ? SectionReader::need : SectionReader::may;
+    return new ChainSize(
+        Words.choice(key.apply(s, "kind"), ChainKind.values()),
+        Numbers.primitive(Numbers.number(key.apply(s, "pitch"), Limits.PITCH_MM)),
+        Numbers.primitive(Numbers.number(key.apply(s, "plate-height"), Limits.PLATE_HEIGHT_MM)),
+        Numbers.primitive(
+            Numbers.number(key.apply(s, "roller-diameter"), Limits.ROLLER_DIAMETER_MM)));
   }
 }

@@ -66,8 +66,6 @@ enum Fault {
   TOO_MANY,
 
   // What one entry says as a whole.
-  SHAFT_WITHOUT_PLACE,
-  COUNTS_WITHOUT_PLACE,
   ENTRY_WITHOUT_KIND,
   ENTRY_OF_TWO_KINDS,
   FACE_WITHOUT_LENGTH,

@@ -83,6 +83,19 @@ final class Lists {
     return numbers.size() == items.size() ? numbers : List.of();
   }
 
+  /** Whole numbers, one or more; none if not all of them can be read. */
+  static List<Integer> counts(Optional<Value> value, Limits each, Limits many) {
+    List<Value> items = upTo(many, value, items(value));
+    List<Integer> counts = new ArrayList<>();
+    for (Value item : items) {
+      Optional<Integer> count = Numbers.count(Optional.of(item), each);
+      if (count.isPresent()) {
+        counts.add(count.get());
+      }
+    }
+    return counts.size() == items.size() ? counts : List.of();
+  }
+
   /** A point, mm. */
   static Optional<Vector2D> point(Optional<Value> value) {
     List<Double> numbers = new ArrayList<>();

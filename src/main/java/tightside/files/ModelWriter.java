@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import tightside.drive.Chain;
 import tightside.drive.Plan;
+import tightside.drive.ChainSize;
 import tightside.drive.RouteEntry;
 import tightside.drive.Shaft;
 import tightside.engine.Engine;
@@ -63,8 +64,8 @@ public final class ModelWriter {
   }
 
   private void shaft(Shaft shaft, Optional<Phaser> phaser) {
-    Braces braces =
-        new Braces().with("role", Terms.of(shaft.role())).with("at", Braces.point(shaft.at()));
+    Braces braces = new Braces().with("role", Terms.of(shaft.role()));
+    shaft.place().ifPresent(at -> braces.with("at", Braces.point(at)));
     phaser.ifPresent(
         p ->
             braces.with(
@@ -78,14 +79,16 @@ public final class ModelWriter {
 
   private void chain(Chain chain) {
     line("  " + YamlText.text(chain.name()) + ":");
-    line("    kind: " + Terms.of(chain.kind()));
-    line("    pitch: " + YamlText.number(chain.pitchMm()));
+    ChainSize size = chain.size();
+    size.kind().ifPresent(kind -> line("    kind: " + Terms.of(kind)));
+    size.pitchMm().ifPresent(mm -> line("    pitch: " + YamlText.number(mm)));
     line("    links: " + chain.links());
-    line("    plate-height: " + YamlText.number(chain.plateHeightMm()));
-    line("    roller-diameter: " + YamlText.number(chain.rollerDiameterMm()));
+    size.plateHeightMm().ifPresent(mm -> line("    plate-height: " + YamlText.number(mm)));
+    size.rollerDiameterMm().ifPresent(mm -> line("    roller-diameter: " + YamlText.number(mm)));
+    chain.counts().ifPresent(counts -> line("    counts: " + counts));
     line("    route:");
     for (RouteEntry entry : chain.route()) {
-      line("      - " + RouteWriter.entry(entry));
+      line("      - " + RouteWriter.entry(chain, entry));
     }
   }
 

@@ -1,6 +1,7 @@
 package tightside.files;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -9,11 +10,13 @@ import tightside.drive.Contact;
 import tightside.drive.Guide;
 import tightside.drive.Joint;
 import tightside.drive.Limits;
+import tightside.drive.Listed;
 import tightside.drive.Plunger;
 import tightside.drive.RouteEntry;
 import tightside.drive.Seen;
 import tightside.drive.Shoe;
 import tightside.drive.Sprocket;
+import tightside.files.Node.Scalar.Kind;
 import tightside.geometry.Bearing;
 import tightside.geometry.FaceCurve;
 
@@ -22,9 +25,38 @@ final class RouteDecoder {
 
   private static final List<String> KINDS = List.of("sprocket", "guide", "arm", "shoe");
 
-  private RouteDecoder() {}
+  /** Keys that only a drive with geometry has a use for. */
+  private static final List<String> GEOMETRY = List.of("face", "pivot", "plunger");
 
-  static Optional<RouteEntry> entry(SectionReader s) {
+  private static final String NO_MARK = "none";
+  private static final String MARK_SOMEWHERE = "somewhere";
+
+  private final boolean placed;
+  private final boolean markedUnlessSaid;
+
+  /**
+   * @param placed whether the drive has geometry: then every face has to have a place
+   * @param markedUnlessSaid whether a sprocket that says nothing of its mark bears one
+   */
+  RouteDecoder(boolean placed, boolean markedUnlessSaid) {
+    this.placed = placed;
+    this.markedUnlessSaid = markedUnlessSaid;
+  }
+
+  /** Whether an entry of the route says at which bearing its mark stands. */
+  static boolean givesBearing(SectionReader s) {
+    return s.peek("mark")
+        .filter(node -> !says(node, NO_MARK) && !says(node, MARK_SOMEWHERE))
+        .isPresent();
+  }
+
+  private static boolean says(Node node, String word) {
+    return node instanceof Node.Scalar scalar
+        && scalar.kind() == Kind.TEXT
+        && scalar.text().equals(word);
+  }
+
+  Optional<RouteEntry> entry(SectionReader s) {
     List<String> kinds = s.keys();
     kinds.retainAll(KINDS);
     if (kinds.size() != 1) {
@@ -32,6 +64,9 @@ final class RouteDecoder {
       return Optional.empty();
     }
     SectionReader entry = s.called(kinds.get(0));
+    if (!placed && !entry.name().equals("sprocket") && listedOnly(entry)) {
+      return listed(entry);
+    }
     return switch (entry.name()) {
       case "sprocket" -> sprocket(entry);
       case "guide" -> guide(entry);
@@ -57,19 +92,45 @@ final class RouteDecoder {
     s.complain(Fault.ENTRY_WITHOUT_KIND, Map.of("known", KINDS));
   }
 
-  private static Optional<RouteEntry> sprocket(SectionReader s) {
+  private static boolean listedOnly(SectionReader s) {
+    return s.keys().stream().noneMatch(GEOMETRY::contains);
+  }
+
+  private static Optional<RouteEntry> listed(SectionReader s) {
+    Listed.Kind kind = Listed.Kind.valueOf(s.name().toUpperCase(Locale.ROOT));
+    Optional<String> name = Words.name(s.need(s.name()));
+    Contact contact = contact(s, Contact.OUTSIDE);
+    Seen seen = seen(s, "seen");
+    return s.sound() ? Optional.of(new Listed(kind, name.get(), contact, seen)) : Optional.empty();
+  }
+
+  private Optional<RouteEntry> sprocket(SectionReader s) {
     Optional<String> shaft = Words.name(s.need("sprocket"));
     Optional<Integer> teeth = Numbers.count(s.need("teeth"), Limits.TEETH);
-    Optional<Bearing> mark = Numbers.bearing(s.may("mark"));
+    boolean without = s.peek("mark").filter(node -> says(node, NO_MARK)).isPresent();
+    boolean somewhere = s.peek("mark").filter(node -> says(node, MARK_SOMEWHERE)).isPresent();
+    Optional<Value> given = s.may("mark");
+    Optional<Bearing> mark = Numbers.bearing(without || somewhere ? Optional.empty() : given);
+    boolean marked = given.isPresent() ? !without : markedUnlessSaid;
     Contact contact = contact(s, Contact.INSIDE);
     Joint joint = Words.choice(s.may("joint"), Joint.values()).orElse(Joint.DOWEL);
     Seen seen = seen(s, "seen");
     Seen strandSeen = seen(s, "strand-seen");
+    Optional<Double> straight = Numbers.number(s.may("straight"), Limits.STRAIGHT_MM);
     if (!s.sound()) {
       return Optional.empty();
     }
     return Optional.of(
-        new Sprocket(shaft.get(), teeth.get(), mark, contact, joint, seen, strandSeen));
+        new Sprocket(
+            shaft.get(),
+            teeth.get(),
+            marked,
+            mark,
+            contact,
+            joint,
+            seen,
+            strandSeen,
+            Numbers.primitive(straight)));
   }
 
   private static Optional<RouteEntry> guide(SectionReader s) {

@@ -1,9 +1,12 @@
 package tightside.files;
 
+import java.util.Optional;
 import tightside.drive.Arm;
+import tightside.drive.Chain;
 import tightside.drive.Contact;
 import tightside.drive.Guide;
 import tightside.drive.Joint;
+import tightside.drive.Listed;
 import tightside.drive.Plunger;
 import tightside.drive.RouteEntry;
 import tightside.drive.Seen;
@@ -16,9 +19,12 @@ final class RouteWriter {
   private RouteWriter() {}
 
   /** One item of the route's list, without the hyphen. */
-  static String entry(RouteEntry entry) {
+  static String entry(Chain chain, RouteEntry entry) {
     if (entry instanceof Sprocket sprocket) {
-      return sprocket(sprocket);
+      return sprocket(chain, sprocket);
+    }
+    if (entry instanceof Listed listed) {
+      return listed(listed);
     }
     if (entry instanceof Arm arm) {
       return arm(arm);
@@ -29,16 +35,37 @@ final class RouteWriter {
     return guide((Guide) entry);
   }
 
-  private static String sprocket(Sprocket s) {
+  private static String listed(Listed l) {
+    return new Braces()
+        .with(Terms.of(l.kind()), YamlText.text(l.name()))
+        .unless(Contact.OUTSIDE, "contact", l.contact())
+        .unless(Seen.COVER_OFF, "seen", l.seen())
+        .toString();
+  }
+
+  private static String sprocket(Chain chain, Sprocket s) {
     Braces braces =
         new Braces().with("sprocket", YamlText.text(s.shaft())).with("teeth", s.teeth());
-    s.mark().ifPresent(mark -> braces.with("mark", mark.degrees()));
+    mark(chain, s).ifPresent(mark -> braces.with("mark", mark));
+    s.straightMm().ifPresent(mm -> braces.with("straight", mm));
     return braces
         .unless(Contact.INSIDE, "contact", s.contact())
         .unless(Joint.DOWEL, "joint", s.joint())
         .unless(Seen.COVER_OFF, "seen", s.seen())
         .unless(Seen.COVER_OFF, "strand-seen", s.strandSeen())
         .toString();
+  }
+
+  /** Nothing where it goes without saying. */
+  private static Optional<String> mark(Chain chain, Sprocket s) {
+    if (s.mark().isPresent()) {
+      return Optional.of(YamlText.number(s.mark().get().degrees()));
+    }
+    boolean bearings = chain.sprockets().stream().anyMatch(o -> o.mark().isPresent());
+    boolean markedUnlessSaid = chain.countedOnly() && !bearings;
+    return s.marked() == markedUnlessSaid
+        ? Optional.empty()
+        : Optional.of(s.marked() ? "somewhere" : "none");
   }
 
   private static String guide(Guide g) {

@@ -112,6 +112,11 @@ final class SectionReader {
         : Optional.empty();
   }
 
+  /** What stands under a key, for those who have to know before it is its turn to be read. */
+  Optional<Node> peek(String key) {
+    return section.entry(key).map(Node.Entry::value);
+  }
+
   /** How many errors the whole text has so far. */
   int errors() {
     return value.complaints().errors();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import tightside.drive.Chain;
 import tightside.drive.Gearing;
 import tightside.drive.Shaft;
@@ -18,15 +19,17 @@ import tightside.timing.Solution;
 public final class DrivePicture {
 
   private final Solution solution;
+  private final boolean schematic;
   private final PictureOptions options;
   private final Gearing gearing;
   private final Draft draft = new Draft();
   private final List<ChainView> views;
 
   private DrivePicture(Solution solution, PictureOptions options) {
-    this.solution = solution;
+    this.solution = Schematic.over(solution);
+    schematic = solution.drive().countedOnly();
     this.options = options;
-    gearing = solution.drive().gearing();
+    gearing = this.solution.drive().gearing();
     views = views();
   }
 
@@ -46,7 +49,7 @@ public final class DrivePicture {
         before.bounds(),
         before.lineMm(),
         solution.drive().name(),
-        PictureWords.description(solution));
+        drawing.description());
   }
 
   private Picture picture() {
@@ -66,7 +69,12 @@ public final class DrivePicture {
         draft.bounds().grown(1.5 * em),
         Math.min(finest, size / 1300),
         solution.drive().name(),
-        PictureWords.description(solution));
+        description());
+  }
+
+  private String description() {
+    String seen = PictureWords.description(solution);
+    return schematic ? Schematic.NOT_TO_SCALE + ", counted only: no geometry. " + seen : seen;
   }
 
   /** The chains of a drive from the back to the front. */
@@ -83,7 +91,10 @@ public final class DrivePicture {
       boolean behind =
           order.subList(i + 1, order.size()).stream().anyMatch(o -> meet(chain, o.chain()));
       Plane plane = behind ? Plane.BACK : Plane.FRONT;
-      ordered.add(ChainView.of(solution, gearing, order.get(i), plane));
+      ordered.add(
+          schematic
+              ? new ChainView(solution, gearing, order.get(i), plane, Optional.empty())
+              : ChainView.of(solution, gearing, order.get(i), plane));
     }
     return ordered;
   }
@@ -123,6 +134,10 @@ public final class DrivePicture {
   }
 
   private void pathWithoutChain(ChainView view) {
+    if (schematic) {
+      SchematicLine.draw(draft, view);
+      return;
+    }
     view.path()
         .ifPresent(path -> draft.open(view.tag(Ink.NO_CHAIN), StrandLines.curves(path.legs())));
   }
@@ -147,6 +162,9 @@ public final class DrivePicture {
     }
     for (ChainView view : frontFirst) {
       PartLabels.of(view, em).forEach(placer::place);
+    }
+    if (schematic) {
+      Notes.schematic(draft, em);
     }
     if (options.notes()) {
       Notes.write(draft, solution, em);

@@ -22,6 +22,15 @@ final class Notes {
     base = draft.bounds().bottom() - 1.6 * em;
   }
 
+  /** That nothing in the picture may be measured. */
+  static void schematic(Draft draft, double em) {
+    new Notes(draft, em)
+        .line(
+            Ink.WARNING,
+            Optional.of(Schematic.NOT_TO_SCALE + ". Counted only: no geometry."),
+            Part.whole());
+  }
+
   static void write(Draft draft, Solution solution, double em) {
     Notes notes = new Notes(draft, em);
     for (ChainSolution chain : solution.chains()) {

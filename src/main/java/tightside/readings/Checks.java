@@ -39,7 +39,7 @@ public final class Checks {
       checks.add(new PlungerStands(chain.name()));
     }
     for (Sprocket sprocket : chain.sprockets().subList(1, chain.sprockets().size())) {
-      if (sprocket.mark().isPresent()) {
+      if (sprocket.marked()) {
         checks.add(new DowelMeets(chain.name(), sprocket.shaft()));
         checks.add(new TwoTurnsAgain(chain.name(), sprocket.shaft()));
       }

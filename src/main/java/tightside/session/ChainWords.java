@@ -10,7 +10,9 @@ import tightside.session.Sentence.Topic;
 import tightside.timing.ChainSolution;
 import tightside.timing.MarkOff;
 import tightside.timing.TensionerReading;
+import tightside.timing.Unknown;
 import tightside.words.Numbers;
+import tightside.words.UnknownWords;
 
 /**
  * The words for how a chain lies, how its tensioner stands and where its paint is.
@@ -67,6 +69,12 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
   }
 
   Optional<Sentence> tensioner() {
+    if (solution.chain().countedOnly()) {
+      return Optional.of(
+          new Sentence(
+              Topic.TENSIONER,
+              UnknownWords.of(new Unknown(Unknown.Kind.COUNTED_ONLY, name(), List.of()))));
+    }
     return solution.tensioner().map(this::tensioner);
   }
 

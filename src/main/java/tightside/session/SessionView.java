@@ -2,10 +2,12 @@ package tightside.session;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import tightside.session.Sentence.Topic;
 import tightside.timing.ChainSolution;
@@ -14,6 +16,8 @@ import tightside.timing.Lag;
 import tightside.timing.ShaftTiming;
 import tightside.timing.Solution;
 import tightside.timing.Strand;
+import tightside.timing.Unknown;
+import tightside.words.UnknownWords;
 
 /**
  * All that a person sees of a snapshot, derived from it alone. What the view before it has found
@@ -25,6 +29,10 @@ public final class SessionView {
   private static final double SAME_ANGLE = 1e-6;
 
   private static final double CYCLE_DEGREES = 720;
+
+  /** What a ruler would tell. */
+  private static final Set<Unknown.Kind> MEASURABLE =
+      EnumSet.of(Unknown.Kind.PITCH_MISSING, Unknown.Kind.RUN_MISSING);
 
   private final Snapshot snapshot;
   private final DriveFacts facts;
@@ -198,6 +206,23 @@ public final class SessionView {
   }
 
   private List<Sentence> shafts() {
+    return Stream.concat(timed().stream(), untimed().stream()).toList();
+  }
+
+  /** Which measurements the shafts ask for that can't be timed, worn as their chains are. */
+  private List<Sentence> untimed() {
+    return solution.untimed().isEmpty()
+        ? List.of()
+        : solution.unknowns().stream()
+            .filter(unknown -> MEASURABLE.contains(unknown.kind()))
+            .map(unknown -> new Sentence(Topic.SHAFT, UnknownWords.of(unknown)))
+            .toList();
+  }
+
+  private List<Sentence> timed() {
+    if (solution.shafts().size() < 2 && !solution.untimed().isEmpty()) {
+      return List.of();
+    }
     if (solution.shafts().size() < 2) {
       return List.of(new Sentence(Topic.SHAFT, "Nothing is known of the timing of any shaft."));
     }

@@ -13,6 +13,7 @@ import tightside.timing.HoldBack;
 import tightside.timing.SlackByExtension;
 import tightside.timing.Solver;
 import tightside.timing.State;
+import tightside.words.Sentences;
 
 /**
  * What can go wrong while the chain is slack, chain by chain. It is worked out apart from the view,
@@ -65,6 +66,10 @@ public record SlackPage(List<ChainPage> chains) {
 
   /** Works the page out; up to a few tenths of a second. */
   public static SlackPage of(Snapshot now) {
+    if (now.drive().countedOnly()) {
+      return new SlackPage(
+          now.drive().chains().stream().map(chain -> countedOnly(chain.name())).toList());
+    }
     Bench bench = Bench.coverOff().with(now.slack().play()).seeing(access(now.cover()));
     Situation right = Situation.of(Solver.of(now.drive()), laidRight(now), bench);
     List<ChainPage> pages = new ArrayList<>();
@@ -117,6 +122,17 @@ public record SlackPage(List<ChainPage> chains) {
                     .mapToObj(e -> new Point(e, slack.loopMm(e))))
         .filter(point -> Double.isFinite(point.slackMm()))
         .toList();
+  }
+
+  private static ChainPage countedOnly(String chain) {
+    return new ChainPage(
+        chain,
+        List.of(),
+        List.of(
+            new Section(
+                "Counted only: no geometry",
+                List.of("Nothing can be said of slack: " + Sentences.holdBackNeeds() + "."))),
+        List.of());
   }
 
   private static ChainPage nothing(String chain) {

@@ -66,7 +66,7 @@ record SlackSections(Snapshot now, LayTable table) {
 
   /** Driven sprockets with a mark. */
   private List<Sprocket> driven() {
-    return hold().chain().sprockets().stream().skip(1).filter(s -> s.mark().isPresent()).toList();
+    return hold().chain().sprockets().stream().skip(1).filter(s -> s.marked()).toList();
   }
 
   private List<String> camshafts() {

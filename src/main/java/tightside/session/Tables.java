@@ -2,6 +2,7 @@ package tightside.session;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import tightside.drive.Drive;
 import tightside.timing.ChainSolution;
 import tightside.timing.ShaftTiming;
@@ -46,13 +47,23 @@ final class Tables {
     if (strand.taut()) {
       return "taut";
     }
+    if (chain.chain().countedOnly()) {
+      return "slack side";
+    }
     return chain.tensioner().filter(TensionerReading::taut).isPresent()
         ? "slack side, held tight by the tensioner"
         : "slack side, loose";
   }
 
   static List<ShaftRow> shafts(Solution solution) {
-    return solution.shafts().stream().map(s -> row(solution.drive(), s)).toList();
+    return Stream.concat(
+            solution.shafts().stream().map(s -> row(solution.drive(), s)),
+            solution.untimed().stream().map(name -> untimed(solution.drive(), name)))
+        .toList();
+  }
+
+  private static ShaftRow untimed(Drive drive, String shaft) {
+    return row(drive, new ShaftTiming(shaft, 0, 0)).unknown("not known: a measurement is missing");
   }
 
   private static ShaftRow row(Drive drive, ShaftTiming shaft) {

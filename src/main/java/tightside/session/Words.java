@@ -125,6 +125,8 @@ public final class Words {
       return "The chain is stretched by %s %%.".formatted(Numbers.fixed(m.stretchPercent(), 2));
     }
     return switch (((CalliperStretch.Refused) measured).why()) {
+      case PITCH_NOT_KNOWN ->
+          "What the pitch of this chain was when new is not known: add pitch, in mm, to its drive.";
       case TOO_FEW_PITCHES -> "Measure over two pitches at least, better over ten.";
       case ODD_PITCHES ->
           "Measure over an even number of pitches: wear grows every second one only.";

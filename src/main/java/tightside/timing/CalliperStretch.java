@@ -25,6 +25,8 @@ public sealed interface CalliperStretch {
 
   /** What is wrong with a reading. */
   enum Why {
+    /** Nobody knows what the pitch was when new. */
+    PITCH_NOT_KNOWN,
     /** Less than two pitches. */
     TOO_FEW_PITCHES,
     /** Wear grows alternate pitches: an odd number of them gives too much or too little. */
@@ -60,6 +62,9 @@ public sealed interface CalliperStretch {
     }
     if (pitches > chain.links()) {
       return new Refused(Why.MORE_THAN_THE_CHAIN);
+    }
+    if (chain.size().pitchMm().isEmpty()) {
+      return new Refused(Why.PITCH_NOT_KNOWN);
     }
     double newMm = pitches * chain.pitchMm();
     double percent = (lengthMm - newMm) / newMm * 100;

@@ -16,6 +16,8 @@ public sealed interface HeldBack permits HoldBack, HeldBack.NotPossible {
 
   /** Why nothing can be said. */
   enum Reason {
+    /** The drive is counted only: without its geometry nobody knows how much chain is over. */
+    COUNTED_ONLY,
     /** The new chain does not fit its drive, or a mark is not under it. */
     NEW_CHAIN_DOES_NOT_FIT,
     /** The plunger has no such travel, or there is no plunger. */
@@ -39,6 +41,9 @@ public sealed interface HeldBack permits HoldBack, HeldBack.NotPossible {
       OptionalDouble extensionMm,
       double stretchPercent,
       LockingPlay play) {
+    if (drive.countedOnly()) {
+      return new NotPossible(Reason.COUNTED_ONLY);
+    }
     if (extensionMm.isPresent() && outside(chain, extensionMm.getAsDouble())) {
       return new NotPossible(Reason.OUTSIDE_TRAVEL);
     }

@@ -36,7 +36,9 @@ final class Ignorance {
       if (state.arrived() == State.Arrived.BACKWARD) {
         unknowns.add(new Unknown(Kind.TURNED_BACK, chain.name(), List.of()));
       }
-      if (solution.fit().path().isEmpty()) {
+      if (chain.countedOnly()) {
+        unknowns.addAll(counted(solution, state.stretchOf(chain.name())));
+      } else if (solution.fit().path().isEmpty()) {
         unknowns.add(new Unknown(Kind.NO_WAY_ROUND, chain.name(), List.of()));
       }
       if (!errors.containsKey(chain.driver().shaft())) {
@@ -47,10 +49,26 @@ final class Ignorance {
     return unknowns;
   }
 
+  /** What a counted chain lacks, the measurements that its wear asks for first. */
+  private static List<Unknown> counted(ChainSolution solution, double stretchPercent) {
+    Chain chain = solution.chain();
+    List<Unknown> unknowns = new ArrayList<>();
+    if (stretchPercent != 0) {
+      if (chain.size().pitchMm().isEmpty()) {
+        unknowns.add(new Unknown(Kind.PITCH_MISSING, chain.name(), List.of()));
+      }
+      for (List<String> run : MarkedRoute.of(chain).unmeasuredRuns()) {
+        unknowns.add(new Unknown(Kind.RUN_MISSING, chain.name(), run));
+      }
+    }
+    unknowns.add(new Unknown(Kind.COUNTED_ONLY, chain.name(), List.of()));
+    return unknowns;
+  }
+
   private static List<Unknown> of(Chain chain, Sprocket sprocket) {
     List<Unknown> unknowns = new ArrayList<>();
     List<String> shaft = List.of(sprocket.shaft());
-    if (sprocket.mark().isEmpty()) {
+    if (!sprocket.marked()) {
       unknowns.add(new Unknown(Kind.MARK_MISSING, chain.name(), shaft));
     } else if (sprocket.seen() == Seen.NEVER) {
       unknowns.add(new Unknown(Kind.MARK_NEVER_SEEN, chain.name(), shaft));

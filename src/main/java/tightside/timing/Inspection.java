@@ -36,6 +36,9 @@ public final class Inspection {
     if (chain.links() % 2 == 1) {
       findings.add(links(Id.ODD_LINKS, chain, Map.of("links", chain.links())));
     }
+    if (chain.countedOnly()) {
+      return findings;
+    }
     ChainFit fit = solution.whenNew();
     if (!(fit instanceof ChainFit.Solved solved)) {
       findings.add(unfit(chain, fit));

@@ -56,7 +56,7 @@ public record Reseating(String chain, Map<String, Integer> teeth) {
     int driver = teethAt(laid.driver().shaft());
     Map<String, Integer> shifted = new HashMap<>();
     for (Sprocket sprocket : laid.sprockets()) {
-      if (sprocket.mark().isPresent()) {
+      if (sprocket.marked()) {
         shifted.put(sprocket.shaft(), teethAt(sprocket.shaft()) - driver);
       }
     }

@@ -50,10 +50,7 @@ public final class Reseatings {
   }
 
   private static List<String> shafts(Chain chain) {
-    return chain.sprockets().stream()
-        .filter(s -> s.mark().isPresent())
-        .map(Sprocket::shaft)
-        .toList();
+    return chain.sprockets().stream().filter(s -> s.marked()).map(Sprocket::shaft).toList();
   }
 
   private static IntStream wrong() {

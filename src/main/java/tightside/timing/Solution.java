@@ -24,6 +24,19 @@ public record Solution(
     unknowns = List.copyOf(unknowns);
   }
 
+  /**
+   * Shafts of a drive that is counted only whose timing is not known in this state: a measurement
+   * is missing, which the unknowns name. In the order of the model.
+   */
+  public List<String> untimed() {
+    return drive.countedOnly()
+        ? drive.shafts().stream()
+            .map(s -> s.name())
+            .filter(name -> drive.marks(name) && shaft(name).isEmpty())
+            .toList()
+        : List.of();
+  }
+
   public Optional<ChainSolution> chain(String name) {
     return chains.stream().filter(c -> c.chain().name().equals(name)).findFirst();
   }

@@ -10,9 +10,7 @@ import java.util.OptionalDouble;
 import tightside.drive.Chain;
 import tightside.drive.ChainFit;
 import tightside.drive.Drive;
-import tightside.drive.Fitting;
 import tightside.drive.Gearing;
-import tightside.drive.Sprocket;
 import tightside.drive.TautPath;
 import tightside.drive.Tensioner;
 import tightside.geometry.Rotation;
@@ -27,7 +25,7 @@ public final class Solver {
 
   private final Drive drive;
   private final Gearing gearing;
-  private final Map<String, Reference> references;
+  private final Map<String, Datum> references;
   private final Map<String, BigInteger> realign;
 
   private Solver(Drive drive) {
@@ -36,7 +34,9 @@ public final class Solver {
     references = new LinkedHashMap<>();
     realign = new HashMap<>();
     for (Chain chain : gearing.order()) {
-      references.put(chain.name(), Reference.of(drive, chain));
+      references.put(
+          chain.name(),
+          chain.countedOnly() ? CountedReference.of(chain) : Reference.of(drive, chain));
       realign.put(chain.name(), Realign.crankTurns(chain, gearing));
     }
   }
@@ -97,9 +97,7 @@ public final class Solver {
    * Nothing is said about the timing of a shaft that bears no mark; the crankshaft is the measure.
    */
   private boolean marked(String shaft) {
-    return shaft.equals(drive.crankshaft().name())
-        || drive.chainsOn(shaft).stream()
-            .anyMatch(c -> c.sprocketOn(shaft).flatMap(Sprocket::mark).isPresent());
+    return shaft.equals(drive.crankshaft().name()) || drive.marks(shaft);
   }
 
   private ShaftTiming timing(String shaft, double error) {
@@ -107,20 +105,18 @@ public final class Solver {
     return new ShaftTiming(shaft, error, error / perTurn);
   }
 
-  private ChainSolution solve(Reference reference, State state, Map<String, Double> errors) {
-    Chain chain = reference.chain();
+  private ChainSolution solve(Datum datum, State state, Map<String, Double> errors) {
+    Chain chain = datum.chain();
     OptionalDouble held =
         Optional.ofNullable(state.heldMm().get(chain.name())).stream()
             .mapToDouble(Double::doubleValue)
             .findFirst();
     double stretch = state.stretchOf(chain.name());
-    ChainFit fit =
-        stretch == 0 && held.isEmpty()
-            ? reference.fit()
-            : Fitting.fit(reference.inPlace(), chain.pitchStretchedMm(stretch), held);
+    ChainFit fit = datum.fit(stretch, held);
     List<Strand> strands = List.of();
-    if (reference.sound() && fit.path().isPresent()) {
-      Drift drift = new Drift(reference, fit.path().get(), state);
+    Optional<Settling> settling = datum.settling(fit, stretch);
+    if (datum.sound() && settling.isPresent()) {
+      Drift drift = new Drift(datum, settling.get(), state);
       Double driving = errors.get(chain.driver().shaft());
       if (driving != null) {
         errors.putAll(drift.errors(driving));
@@ -132,10 +128,10 @@ public final class Solver {
     return new ChainSolution(
         chain,
         travel,
-        reference.fit(),
+        datum.fit(),
         fit,
         tensioner(chain, fit),
-        reference.marksOff(),
+        datum.marksOff(),
         strands,
         realign.get(chain.name()),
         state.crankDegrees() * turns * chain.driver().teeth() / 360);

@@ -22,11 +22,11 @@ public final class StretchLimit {
    * The stretch, in percent of the new length, up to which the tensioner keeps the chain tight: the
    * chain, laid round its sprockets with the plunger at full travel, is then just used up.
    *
-   * @return nothing without a tensioner, where the new chain does not fit, and where the tensioner
-   *     does not run out within {@link Limits#STRETCH_PERCENT}
+   * @return nothing without a tensioner, in a drive that is counted only, where the new chain does
+   *     not fit, and where the tensioner does not run out within {@link Limits#STRETCH_PERCENT}
    */
   public static OptionalDouble of(Drive drive, Chain chain) {
-    if (chain.tensioner().isEmpty()) {
+    if (chain.countedOnly() || chain.tensioner().isEmpty()) {
       return OptionalDouble.empty();
     }
     ChainInPlace inPlace = drive.inPlace(chain);

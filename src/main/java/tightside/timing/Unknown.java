@@ -26,6 +26,12 @@ public record Unknown(Kind kind, String chain, List<String> shafts) {
     PLUNGER_HELD,
     /** The chain finds no way round: it says nothing of the shafts that it drives. */
     NO_WAY_ROUND,
+    /** The drive is counted only: nobody knows the chain's path, nor where its plunger stands. */
+    COUNTED_ONLY,
+    /** A worn chain's pitch is not known, so neither is what its wear does. */
+    PITCH_MISSING,
+    /** The length of a worn chain's free run is not known, so neither is what its wear does. */
+    RUN_MISSING,
     /** The chain's own driving shaft can't be timed, so neither can what it drives. */
     DRIVER_UNTIMED
   }

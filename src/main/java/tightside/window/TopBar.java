@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import tightside.drive.Drive;
 import tightside.drive.Seen;
 import tightside.session.Edits;
 import tightside.session.History;
@@ -17,6 +18,9 @@ import tightside.session.SessionView;
 
 /** What is on the bench, the way back, how much can be seen, and how large it is written. */
 final class TopBar extends FlowPane {
+
+  /** Said of such a drive wherever it is shown. */
+  private static final String COUNTED_ONLY = "counted only: no geometry";
 
   private final Label name = Controls.tag("", "drive-name");
   private final Button undo;
@@ -68,7 +72,8 @@ final class TopBar extends FlowPane {
   }
 
   void show(SessionView view, History history) {
-    name.setText(view.snapshot().drive().name());
+    Drive drive = view.snapshot().drive();
+    name.setText(drive.countedOnly() ? drive.name() + " \u2014 " + COUNTED_ONLY : drive.name());
     show(undo, "Undo", history.undoName());
     show(redo, "Redo", history.redoName());
     cover.show(view.snapshot().cover());

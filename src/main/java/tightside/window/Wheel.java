@@ -10,6 +10,7 @@ import tightside.drive.ChainInPlace;
 import tightside.drive.Drive;
 import tightside.geometry.OrientedCircle;
 import tightside.geometry.Rotation;
+import tightside.picture.Schematic;
 import tightside.timing.Seat;
 
 /**
@@ -29,7 +30,8 @@ record Wheel(
     boolean crank) {
 
   /** Every sprocket, chain by chain in the direction of travel. */
-  static List<Wheel> all(Drive drive) {
+  static List<Wheel> all(Drive shown) {
+    Drive drive = Schematic.placed(shown);
     List<Wheel> wheels = new ArrayList<>();
     for (Chain chain : drive.chains()) {
       ChainInPlace placed = drive.inPlace(chain);

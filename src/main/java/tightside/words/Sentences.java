@@ -2,6 +2,7 @@ package tightside.words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
@@ -22,11 +23,17 @@ public final class Sentences {
   /** The chain itself in one line. */
   public static String chain(ChainSolution solution) {
     Chain chain = solution.chain();
-    return "Chain %s: %s chain, pitch %s, %s, running %s as seen from the front"
+    return "Chain %s: %s%s%s, running %s as seen from the front"
         .formatted(
             chain.name(),
-            chain.kind().name().toLowerCase(Locale.ROOT),
-            Numbers.sizeMm(chain.pitchMm()),
+            chain
+                .size()
+                .kind()
+                .map(kind -> kind.name().toLowerCase(Locale.ROOT) + " chain, ")
+                .orElse(""),
+            chain.size().pitchMm().isPresent()
+                ? "pitch " + Numbers.sizeMm(chain.pitchMm()) + ", "
+                : "",
             Numbers.count(chain.links(), "link"),
             rotation(solution.travel()));
   }
@@ -135,6 +142,29 @@ public final class Sentences {
         + " of chain is free slack, on the strand that leaves the driving sprocket.";
   }
 
+  /** What stands over every answer of a drive without geometry. */
+  public static String countedOnly() {
+    return "COUNTED ONLY: no geometry. The links between the marks are as given, by count or from"
+        + " the maker; nothing here proves them.";
+  }
+
+  /** What it would take to say how much chain is over while the tensioner is held back. */
+  public static String holdBackNeeds() {
+    return "this drive is counted only, and how much chain is over needs its geometry:"
+        + " the place of every shaft (at), the bearing of every mark, the pitch and plate height of"
+        + " every chain, the faces, and the arm or shoe with its plunger";
+  }
+
+  /** Where the plunger of a chain without geometry stands: nobody knows. */
+  public static String extensionNotKnown(Optional<String> tensioner) {
+    return tensioner.isPresent()
+        ? "%s: extension not known; it needs the shafts' places, the faces, the arm or shoe and its plunger."
+            .formatted(
+                tensioner.get().equals("tensioner") ? "Tensioner" : "Tensioner " + tensioner.get())
+        : "No tensioner given: the slack side is the run that leaves the driving sprocket; how much"
+            + " chain is slack there needs the shafts' places.";
+  }
+
   /** A chain that has no path, so nothing to count. */
   public static String noWayRound() {
     return "As it is it finds NO WAY ROUND: there is nothing to count.";
@@ -160,6 +190,11 @@ public final class Sentences {
             cam ? "cam" : "shaft",
             timing.lag() == Lag.ADVANCED ? "advanced" : "retarded",
             Numbers.degrees(timing.crankDegrees()));
+  }
+
+  /** A shaft whose place is not known in this state. */
+  public static String untimed(String shaft) {
+    return shaft + ": not known; what is missing is named below";
   }
 
   /** Two or more names as a person lists them. */

@@ -32,6 +32,15 @@ public final class UnknownWords {
       case NO_WAY_ROUND ->
           "Chain %s finds no way round: before its slack is taken up, the tensioner runs into what stands beside it or the chain leaves a sprocket; nothing is known of the shafts that it drives."
               .formatted(chain);
+      case COUNTED_ONLY ->
+          "Chain %s is counted only. Its plunger's extension, its slack, its sag and the stretch at which its tensioner runs out need the shafts' places, the faces, and the arm with its plunger."
+              .formatted(chain);
+      case PITCH_MISSING ->
+          "What the wear of chain %s does needs its pitch when new: add pitch, in mm."
+              .formatted(chain);
+      case RUN_MISSING ->
+          "What the wear of chain %s does beyond the run from %s to %s needs the length of that run: measure its free part along the chain by ruler and add straight, in mm, to the sprocket on %s."
+              .formatted(chain, first, unknown.shafts().get(1), first);
       case DRIVER_UNTIMED ->
           "%s, which drives chain %s, can't be timed, so neither can what that chain drives."
               .formatted(first, chain);

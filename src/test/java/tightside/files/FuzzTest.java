@@ -21,6 +21,7 @@ class FuzzTest {
     originals.add(Samples.answered().replaceAll(" +#.*", ""));
     originals.add(Samples.answered());
     originals.add(Samples.twoWheels());
+    originals.add(Samples.text("/tightside/files/counted.yaml"));
     originals.add(Samples.text("/tightside/files/three-wheels.yaml"));
     for (long seed = 0; seed < 4; seed++) {
       originals.add(ModelWriter.write(new ModelMaker(seed).next()));

@@ -2,15 +2,20 @@ package tightside.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.Schema;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tightside.drive.Drive;
 import tightside.drive.Role;
+import tightside.drive.Sprocket;
+import tightside.timing.Counted;
 import tightside.timing.Drives;
 
 /** What is written reads back equal. */
 class RoundTripTest {
+
+  private static final Schema SCHEMA = SchemaTest.schema();
 
   private static Model read(String text) {
     ModelReading reading = ModelReader.parse(text);
@@ -30,7 +35,8 @@ class RoundTripTest {
       strings = {
         "/tightside/answered.yaml",
         "/tightside/files/two-wheels.yaml",
-        "/tightside/files/three-wheels.yaml"
+        "/tightside/files/three-wheels.yaml",
+        "/tightside/files/counted.yaml"
       })
   void everySampleReadsBackEqual(String resource) {
     Model model = read(Samples.text(resource));
@@ -43,6 +49,22 @@ class RoundTripTest {
       Model model = new ModelMaker(seed).next();
       String text = ModelWriter.write(model);
       assertThat(ModelReader.parse(text).model()).as("seed %d%n%s", seed, text).contains(model);
+    }
+  }
+
+  @Test
+  void everyMadeModelByItsCountsAloneReadsBackEqualAndIsValid() {
+    for (long seed = 0; seed < 60; seed++) {
+      Model made = new ModelMaker(seed).next();
+      if (!made.drive().chains().stream()
+          .allMatch(c -> c.sprockets().stream().anyMatch(Sprocket::marked))) {
+        continue;
+      }
+      Drive counted = seed % 2 == 0 ? Counted.only(made.drive()) : Counted.withRuns(made.drive());
+      Model model = new Model(counted, made.engine(), made.phasers(), made.job());
+      String text = ModelWriter.write(model);
+      assertThat(ModelReader.parse(text).model()).as("seed %d%n%s", seed, text).contains(model);
+      assertThat(SchemaTest.refusals(SCHEMA, text)).as("seed %d%n%s", seed, text).isEmpty();
     }
   }
 

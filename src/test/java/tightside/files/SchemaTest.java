@@ -88,6 +88,8 @@ class SchemaTest {
     limits.put("/chain/properties/plate-height", Limits.PLATE_HEIGHT_MM);
     limits.put("/chain/properties/roller-diameter", Limits.ROLLER_DIAMETER_MM);
     limits.put("/sprocket/properties/teeth", Limits.TEETH);
+    limits.put("/sprocket/properties/straight", Limits.STRAIGHT_MM);
+    limits.put("/chain/properties/counts/items", Limits.COUNT);
     limits.put("/arm/properties/plunger/properties/travel", Limits.TRAVEL_MM);
     limits.put("/arm/properties/plunger/properties/step", Limits.STEP_MM);
     limits.put("/shoe/properties/plunger/properties/travel", Limits.TRAVEL_MM);

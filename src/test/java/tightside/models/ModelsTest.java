@@ -51,6 +51,11 @@ class ModelsTest {
     return PrintedChain.all();
   }
 
+  /** The drives with geometry. */
+  static List<Path> placed() throws IOException {
+    return files().stream().filter(file -> !drive(file).countedOnly()).toList();
+  }
+
   private static Drive drive(Path file) {
     ModelReading reading = ModelReader.read(file);
     assertThat(reading.problems()).as("problems of %s", file).isEmpty();
@@ -97,7 +102,7 @@ class ModelsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("files")
+  @MethodSource("placed")
   void everyStrandIsWholePitchesAndEverySprocketWellWrapped(Path file) {
     Drive drive = drive(file);
     for (ChainSolution solution : Solver.solve(drive, State.reference()).chains()) {
@@ -116,7 +121,7 @@ class ModelsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("files")
+  @MethodSource("placed")
   void tensionersHaveRoomForWearAndForPushingBack(Path file) {
     Drive drive = drive(file);
     for (Chain chain : drive.chains().stream().filter(c -> c.tensioner().isPresent()).toList()) {
@@ -141,9 +146,14 @@ class ModelsTest {
     assertThat(Stream.concat(strands.stream().map(Strand::from), Stream.of(strands.get(0).from())))
         .isEqualTo(printed.shafts());
     assertThat(strands).extracting(Strand::taut).startsWith(false, true);
-    assertThat(slackPushedBack(drive, solution.chain()))
-        .isPositive()
-        .isCloseTo(printed.slackMm(), AS_PRINTED);
+    assertThat(drive.countedOnly()).isEqualTo(printed.slackMm().isEmpty());
+    printed
+        .slackMm()
+        .ifPresent(
+            mm ->
+                assertThat(slackPushedBack(drive, solution.chain()))
+                    .isPositive()
+                    .isCloseTo(mm, AS_PRINTED));
     assertThat(solution.tensioner().isPresent()).isEqualTo(printed.plungerMm().isPresent());
     solution
         .tensioner()

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param shafts from the driving sprocket round the loop and back to it
  * @param counts links of each strand, one fewer than the shafts
  * @param plungerMm how far the plunger stands out; nothing without a tensioner
- * @param slackMm with the plunger fully pushed back
+ * @param slackMm with the plunger fully pushed back; nothing where the drive is counted only
  * @param runsOutPercent stretch at which the plunger is fully out
  */
 record PrintedChain(
@@ -24,7 +24,7 @@ record PrintedChain(
     List<Long> counts,
     OptionalDouble plungerMm,
     OptionalDouble travelMm,
-    double slackMm,
+    OptionalDouble slackMm,
     OptionalDouble runsOutPercent) {
 
   static final Path FOLDER = Path.of("models");
@@ -55,7 +55,7 @@ record PrintedChain(
         every(round, 1).stream().map(Long::valueOf).toList(),
         number(cells.get(4)),
         number(cells.get(5)),
-        number(cells.get(6)).orElseThrow(),
+        number(cells.get(6)),
         number(cells.get(7)));
   }
 
@@ -64,7 +64,7 @@ record PrintedChain(
   }
 
   private static OptionalDouble number(String cell) {
-    return cell.equals("none")
+    return cell.equals("none") || cell.equals("not known")
         ? OptionalDouble.empty()
         : OptionalDouble.of(Double.parseDouble(cell));
   }
