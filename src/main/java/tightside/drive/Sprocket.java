@@ -105,13 +105,11 @@ public record Sprocket(
   }
 
   public Sprocket withShaft(String other) {
-    return new Sprocket(
-        other, teeth, marked, mark, contact, joint, seen, strandSeen, straightMm);
+    return new Sprocket(other, teeth, marked, mark, contact, joint, seen, strandSeen, straightMm);
   }
 
   public Sprocket withTeeth(int other) {
-    return new Sprocket(
-        shaft, other, marked, mark, contact, joint, seen, strandSeen, straightMm);
+    return new Sprocket(shaft, other, marked, mark, contact, joint, seen, strandSeen, straightMm);
   }
 
   public Sprocket withJoint(Joint other) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -27,6 +28,9 @@ import tightside.session.SessionView;
 /** The card on which a drive is drawn: its parts, what each is, and what is wrong with it. */
 final class BuildCard extends Card {
 
+  /** Title, buttons, what they say, and why there is nothing to draw. */
+  private static final int ALWAYS_SHOWN = 4;
+
   private final Desk desk;
   private final PlanBoard board;
   private final PlanSaving saving;
@@ -35,6 +39,11 @@ final class BuildCard extends Card {
   private final VBox parts = Controls.stack("sentences");
   private final VBox about = Controls.stack("sentences");
   private final VBox problems = Controls.stack("sentences");
+  private final Label countedOnly =
+      Controls.label(
+          "This drive is counted only: no geometry. There is nothing to draw until every shaft has"
+              + " a place. Begin a new drive here, or go on counting on the other cards.",
+          "strong");
   private PlanPart chosen;
   private Handle.Kind point = Handle.Kind.CENTRE;
   private PartForm form;
@@ -81,6 +90,7 @@ final class BuildCard extends Card {
             Controls.label("Draw the drive", "card-title"),
             Controls.flow(begin, saving.button()),
             saving.said(),
+            countedOnly,
             problems,
             parts,
             about,
@@ -118,6 +128,13 @@ final class BuildCard extends Card {
   @Override
   void fill(SessionView view) {
     Plan plan = view.snapshot().plan();
+    boolean drawable = plan.shafts().stream().allMatch(s -> s.place().isPresent());
+    getChildren().stream().skip(ALWAYS_SHOWN).forEach(n -> Controls.visible(n, drawable));
+    Controls.visible(countedOnly, !drawable);
+    board.setVisible(drawable);
+    if (!drawable) {
+      return;
+    }
     if (!plan.equals(checked)) {
       checked = plan;
       check = PlanCheck.of(plan);
