@@ -14,6 +14,7 @@ import tightside.reasoning.Reading;
 import tightside.reasoning.Reasoner;
 import tightside.reasoning.Spreads;
 import tightside.reasoning.Subject;
+import tightside.words.Sentences;
 
 @Command(
     name = "explain",
@@ -140,6 +141,9 @@ final class ExplainVerb extends ModelVerb {
 
   @Override
   Answer answer(Model model) {
+    if (model.drive().countedOnly()) {
+      throw new Refusal(Sentences.explainNeeds());
+    }
     Subject subject = new Subject(model.drive(), model.phasers(), model.engine());
     Reasoner reasoner = Reasoner.of(subject);
     ReadingWords words = new ReadingWords(model, Given.number("--sigma", sigma, 0.01, 45));

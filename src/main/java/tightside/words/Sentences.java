@@ -155,6 +155,14 @@ public final class Sentences {
         + " every chain, the faces, and the arm or shoe with its plunger";
   }
 
+  /** What it would take to weigh causes. */
+  public static String explainNeeds() {
+    return "this drive is counted only, and what wear, a guide or a tensioner would do to it needs its"
+        + " geometry: the place of every shaft (at), the bearing of every mark, the sizes of every"
+        + " chain, the faces, and the arm or shoe with its plunger; what counts alone say, counts"
+        + " and reseat answer";
+  }
+
   /** Where the plunger of a chain without geometry stands: nobody knows. */
   public static String extensionNotKnown(Optional<String> tensioner) {
     return tensioner.isPresent()

@@ -79,6 +79,14 @@ class CountedOnlyVerbsTest {
   }
 
   @Test
+  void explainSaysInOneSentenceWhatItNeeds() {
+    Run run = Run.of("explain", FILE, "--reading", "exhaust=-17");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).contains("counted only", "needs its geometry");
+  }
+
+  @Test
   void pictureAndCheckAnswer() throws IOException {
     Path svg = folder.resolve("own.svg");
     assertThat(Run.of("picture", FILE, "-o", svg.toString(), "--turn", "40").code()).isZero();
