@@ -15,6 +15,25 @@ final class LabelPlacer {
   private final double em;
   private final Bounds drive;
   private final List<Bounds> placed = new ArrayList<>();
+  private final List<Leader> leaders = new ArrayList<>();
+
+  /** A line from a label to what it names. */
+  private record Leader(Vector2D start, Vector2D end) {
+
+    boolean visible(double em) {
+      return start.distance(end) > 0.3 * em;
+    }
+
+    boolean crosses(Bounds box, double em) {
+      int steps = (int) Math.ceil(start.distance(end) / (0.25 * em));
+      for (int i = 0; i <= steps; i++) {
+        if (box.touchedBy(start.lerp(end, steps == 0 ? 0 : i / (double) steps), 0.15 * em)) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
 
   LabelPlacer(Draft draft, double em) {
     this.draft = draft;
@@ -27,17 +46,22 @@ final class LabelPlacer {
     placed.add(box);
   }
 
-  /** Writes a label at the first spot that is free; where none is, outside of everything. */
+  /**
+   * Writes a label at the first spot that is free, one whose line crosses no words if there is;
+   * where none is free, outside of everything.
+   */
   void place(Label label) {
-    for (Label.Spot spot : label.spots()) {
-      Bounds box = boxAt(label, spot);
-      if (free(box)) {
-        write(label, box, spot);
-        return;
+    for (boolean clear : new boolean[] {true, false}) {
+      for (Label.Spot spot : label.spots()) {
+        Bounds box = boxAt(label, spot);
+        if (free(box) && (!clear || uncrossed(box, leader(box, spot)))) {
+          write(label, box, spot);
+          return;
+        }
       }
     }
     Label.Spot best = label.spots().get(0);
-    write(label, outside(label, best.names()), best);
+    write(label, outside(label, best), best);
   }
 
   private Bounds boxAt(Label label, Label.Spot spot) {
@@ -46,6 +70,17 @@ final class LabelPlacer {
     Vector2D away = spot.away();
     double reach = Math.abs(away.getX()) * width / 2 + Math.abs(away.getY()) * height / 2;
     return Bounds.around(spot.names().add(away.multiply(spot.gapMm() + reach)), width, height);
+  }
+
+  private Leader leader(Bounds box, Label.Spot spot) {
+    Vector2D start = spot.names().add(spot.away().multiply(spot.startMm()));
+    return new Leader(start, edgeToward(box.grown(0.25 * em), start));
+  }
+
+  /** Whether no line would run through words, neither through these nor from these. */
+  private boolean uncrossed(Bounds box, Leader leader) {
+    return leaders.stream().noneMatch(other -> other.crosses(box, em))
+        && (!leader.visible(em) || placed.stream().noneMatch(other -> leader.crosses(other, em)));
   }
 
   private boolean free(Bounds box) {
@@ -66,7 +101,8 @@ final class LabelPlacer {
   }
 
   /** Beside the drive, left or right, as near as may be to the height of what is named. */
-  private Bounds outside(Label label, Vector2D names) {
+  private Bounds outside(Label label, Label.Spot spot) {
+    Vector2D names = spot.names();
     double width = label.widthMm(em);
     double height = label.heightMm(em);
     boolean left = names.getX() < drive.centre().getX();
@@ -79,18 +115,20 @@ final class LabelPlacer {
     return heights.stream()
         .map(y -> Bounds.around(Vector2D.of(x, y), width, height))
         .filter(box -> !crowded(box))
-        .min(Comparator.comparingDouble(box -> Math.abs(box.centre().getY() - names.getY())))
+        .min(
+            Comparator.comparing((Bounds box) -> !uncrossed(box, leader(box, spot)))
+                .thenComparingDouble(box -> Math.abs(box.centre().getY() - names.getY())))
         .orElseThrow();
   }
 
   private void write(Label label, Bounds box, Label.Spot spot) {
     placed.add(box);
-    Vector2D start = spot.names().add(spot.away().multiply(spot.startMm()));
-    Vector2D end = edgeToward(box.grown(0.25 * em), start);
-    if (start.distance(end) > 0.3 * em) {
+    Leader leader = leader(box, spot);
+    if (leader.visible(em)) {
+      leaders.add(leader);
       Tag tag = new Tag(Ink.LEADER, label.rest().part(), label.rest().plane());
-      draft.line(tag, start, end);
-      draft.circle(tag, start, 0.12 * em);
+      draft.line(tag, leader.start(), leader.end());
+      draft.circle(tag, leader.start(), 0.12 * em);
     }
     lines(label, box, spot.names());
   }

@@ -57,7 +57,10 @@ final class PictureWords {
   }
 
   /** How a shaft stands, in degrees of its own and in teeth of the sprocket that drives it. */
-  static List<String> timing(ShaftTiming timing, int teeth) {
+  static List<String> timing(Solution solution, ShaftTiming timing, int teeth) {
+    if (unknownUntil(solution.state()).isPresent()) {
+      return List.of("timing not known");
+    }
     if (timing.lag() == Lag.RIGHT) {
       return List.of("timing right");
     }
@@ -66,6 +69,14 @@ final class PictureWords {
     return List.of(
         Decimals.fixed(degrees, 2) + "° " + way(timing),
         inTeeth + (inTeeth.equals("1.00") ? " tooth" : " teeth"));
+  }
+
+  /** What has to be done before anything is known of timing. */
+  static Optional<String> unknownUntil(State state) {
+    if (state.arrived() == State.Arrived.BACKWARD) {
+      return Optional.of("until turned forward");
+    }
+    return state.heldMm().isEmpty() ? Optional.empty() : Optional.of("until plunger let go");
   }
 
   private static String way(ShaftTiming timing) {
@@ -156,6 +167,11 @@ final class PictureWords {
                 + ".");
       }
       chain.tensioner().ifPresent(t -> sentences.add(String.join(", ", tensioner(t)) + "."));
+    }
+    Optional<String> until = unknownUntil(solution.state());
+    if (until.isPresent()) {
+      sentences.add("Nothing is known of timing " + until.get() + ".");
+      return String.join(" ", sentences);
     }
     for (ShaftTiming timing : solution.shafts()) {
       sentences.add(

@@ -10,6 +10,7 @@ import tightside.drive.Sprocket;
 import tightside.geometry.Bearing;
 import tightside.timing.Lag;
 import tightside.timing.ShaftTiming;
+import tightside.timing.Solution;
 
 /**
  * What each shaft is and how it stands: on its sprocket where there is room, beside it otherwise.
@@ -104,17 +105,14 @@ final class ShaftLabels {
             .mapToInt(seat -> seat.sprocket().teeth())
             .findFirst()
             .orElseThrow();
-    return PictureWords.timing(timing.get(), teeth);
+    return PictureWords.timing(views.get(0).solution(), timing.get(), teeth);
   }
 
   private boolean late(Shaft shaft) {
+    Solution solution = views.get(0).solution();
     return judged
-        && views
-            .get(0)
-            .solution()
-            .shaft(shaft.name())
-            .filter(t -> t.lag() != Lag.RIGHT)
-            .isPresent();
+        && PictureWords.unknownUntil(solution.state()).isEmpty()
+        && solution.shaft(shaft.name()).filter(t -> t.lag() != Lag.RIGHT).isPresent();
   }
 
   private Tag tag(Ink ink, Shaft shaft) {

@@ -147,6 +147,10 @@ public final class BenchWindow {
     return desk;
   }
 
+  Player player() {
+    return player;
+  }
+
   PictureCanvas picture() {
     return picture;
   }

@@ -46,7 +46,7 @@ record Captions(
   }
 
   private static State still(Solution solution) {
-    return solution.state().turnedTo(0, State.Arrived.FORWARD);
+    return solution.state().turnedTo(0, solution.state().arrived());
   }
 
   private static boolean caption(Shape shape) {

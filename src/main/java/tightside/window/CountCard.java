@@ -39,14 +39,14 @@ final class CountCard extends Card {
     for (Chain chain : view.snapshot().drive().chains()) {
       String links = "%s, %d links".formatted(chain.name(), chain.links());
       getChildren().add(Controls.label(links, "chain-name"));
-      VBox verdict = Controls.stack("sentences");
-      verdicts.put(chain.name(), verdict);
-      getChildren().add(verdict);
       for (Strand strand : view.rightStrands(chain.name())) {
         CountLine line = new CountLine(chain, strand, this::typed);
         lines.add(line);
         getChildren().add(line);
       }
+      VBox verdict = Controls.stack("sentences");
+      verdicts.put(chain.name(), verdict);
+      getChildren().add(verdict);
     }
     getChildren()
         .add(

@@ -26,7 +26,7 @@ final class HoldLine extends VBox {
     this.desk = desk;
     this.chain = chain.name();
     travel = new Limits(0, chain.tensioner().orElseThrow().plunger().travelMm(), "mm");
-    at = Controls.field("Hold the plunger of " + this.chain + " at millimetres", 4, t -> typed());
+    at = Controls.field("Hold the plunger of " + this.chain + " at millimetres", 3, t -> typed());
     at.setId("hold-at-" + this.chain);
     at.setOnAction(e -> hold());
     var hold = Controls.button("Hold", "Hold the plunger of " + this.chain, this::hold);
@@ -36,7 +36,7 @@ final class HoldLine extends VBox {
     clear();
     getChildren()
         .addAll(
-            Controls.flow(Controls.tag("Plunger at"), at, Controls.tag("mm"), hold, free), refusal);
+            Controls.flow(Controls.tag("Plunger"), at, Controls.tag("mm"), hold, free), refusal);
   }
 
   /** The field follows the plunger until a person types in it. */

@@ -22,7 +22,6 @@ final class TurnBar extends VBox {
   private final TextField angle;
   private final Label refusal = Controls.tag("", "refusal");
   private final Label pace = Controls.tag("");
-  private final Label turnsMade = Controls.label("", "note", "turns-made");
   private final Button play;
   private boolean showing;
 
@@ -36,6 +35,7 @@ final class TurnBar extends VBox {
     angle.setOnAction(e -> take());
     play = Controls.button("Play", "Let the engine turn by itself", this::toggle);
     play.setId("play");
+    player.whenStopped(this::playing);
     Controls.visible(refusal, false);
     getChildren().addAll(ruler, buttons());
   }
@@ -50,7 +50,6 @@ final class TurnBar extends VBox {
             named("degree-on", "+ 1°", "One degree on", () -> by(1)),
             named("tooth-on", "+ tooth", "One tooth on", () -> teeth(1)),
             named("two-turns", "Two turns", "Two turns on", this::twoTurns),
-            turnsMade,
             play,
             speed(),
             pace,
@@ -91,8 +90,10 @@ final class TurnBar extends VBox {
     desk.act(Turns::toReference);
   }
 
+  /** Turned, not jumped: a person sees the paint move on. */
   void twoTurns() {
-    desk.act(Turns::byTwoTurns);
+    player.sweep(TurnRuler.CYCLE);
+    playing();
   }
 
   void by(double degrees) {
@@ -130,17 +131,10 @@ final class TurnBar extends VBox {
     }
   }
 
-  /** Which two turns the ruler stands for, where they are not the first. */
-  private static String turnsMade(double degrees) {
-    long turns = 2 * (long) Math.floor(degrees / TurnRuler.CYCLE);
-    return turns == 0 ? "" : turns > 0 ? "after " + turns + " turns" : -turns + " turns back";
-  }
-
   void show(SessionView view) {
     double degrees = view.snapshot().crank().degrees();
     setDisable(view.snapshot().sealed());
-    turnsMade.setText(turnsMade(degrees));
-    ruler.show(view.snapshot(), Angles.crankTeeth(view.snapshot().drive()));
+    ruler.show(view.snapshot(), Angles.crankTeeth(view.snapshot().drive()), player.running());
     playing();
     Typed typed = Decimals.within(angle.getText(), "", Crank.ANGLE);
     if (!(typed instanceof Typed.Number n && n.value() == degrees)) {

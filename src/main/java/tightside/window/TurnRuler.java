@@ -25,11 +25,15 @@ final class TurnRuler extends Region {
   private final List<Label> numbers = new ArrayList<>();
   private final Polygon grip = new Polygon();
 
+  /** Which two turns the ruler stands for, where they are not the first. */
+  private final Label turnsMade = Controls.tag("", "ruler-number");
+
   /** After whole cycles the crank stands at both ends of the ruler. */
   private final Polygon other = new Polygon();
 
   private int teeth = -1;
   private double degrees;
+  private double told;
 
   /**
    * @param turnTo is told the angle to which the grip is dragged, in the cycle it stands in
@@ -57,7 +61,11 @@ final class TurnRuler extends Region {
     turnTo.accept(Math.floor(degrees / CYCLE) * CYCLE + share * CYCLE);
   }
 
-  void show(Snapshot now, int crankTeeth) {
+  /**
+   * @param underWay whether the engine turns by itself: then a screen reader hears where it stops,
+   *     not every step on the way
+   */
+  void show(Snapshot now, int crankTeeth, boolean underWay) {
     degrees = now.crank().degrees();
     if (teeth != crankTeeth) {
       teeth = crankTeeth;
@@ -70,10 +78,13 @@ final class TurnRuler extends Region {
       getChildren().setAll(base);
       getChildren().addAll(ticks);
       getChildren().addAll(numbers);
-      getChildren().addAll(other, grip);
+      getChildren().addAll(turnsMade, other, grip);
     }
     place();
-    notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
+    if (!underWay && degrees != told) {
+      told = degrees;
+      notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
+    }
   }
 
   private double em() {
@@ -134,12 +145,24 @@ final class TurnRuler extends Region {
       each.setLayoutY(0.1 * em);
     }
     other.setLayoutX(x(CYCLE));
+    turnsMade.autosize();
+    turnsMade.relocate(Math.round(x(CYCLE) - turnsMade.getWidth() - 1.5 * em), 0);
     place();
+  }
+
+  private static String turnsMade(double degrees) {
+    long turns = 2 * (long) Math.floor(degrees / CYCLE);
+    return turns == 0 ? "" : turns > 0 ? "after " + turns + " turns" : -turns + " turns back";
   }
 
   private void place() {
     double ofCycle = degrees - Math.floor(degrees / CYCLE) * CYCLE;
     grip.setLayoutX(x(ofCycle));
+    String made = turnsMade(degrees);
+    if (!made.equals(turnsMade.getText())) {
+      turnsMade.setText(made);
+      requestLayout();
+    }
     other.setVisible(degrees != 0 && ofCycle == 0);
   }
 

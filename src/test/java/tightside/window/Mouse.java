@@ -6,6 +6,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.geometry.Bearing;
 
@@ -60,6 +61,33 @@ final class Mouse {
             false,
             false,
             true,
+            null));
+  }
+
+  static void scroll(Node node, double delta, boolean control) {
+    Event.fireEvent(
+        node,
+        new ScrollEvent(
+            ScrollEvent.SCROLL,
+            10,
+            10,
+            10,
+            10,
+            false,
+            control,
+            false,
+            false,
+            false,
+            false,
+            0,
+            delta,
+            0,
+            delta,
+            ScrollEvent.HorizontalTextScrollUnits.NONE,
+            0,
+            ScrollEvent.VerticalTextScrollUnits.NONE,
+            0,
+            0,
             null));
   }
 }

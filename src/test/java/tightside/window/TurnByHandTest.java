@@ -3,6 +3,7 @@ package tightside.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tightside.picture.Ink;
 import tightside.picture.Shape;
+import tightside.session.Turns;
 
 /** The engine turned in every way that the window knows, read from state and picture. */
 class TurnByHandTest {
@@ -31,6 +33,11 @@ class TurnByHandTest {
   void atTheReferencePosition() {
     screen.act(w -> w.desk().open(Models.opened("two-cams-arm")));
     screen.press(KeyCode.ESCAPE);
+  }
+
+  /** What is left of a turn that is made to be watched. */
+  private static void finish() {
+    screen.act(w -> w.player().finish());
   }
 
   private static double crank() {
@@ -52,6 +59,7 @@ class TurnByHandTest {
   })
   void keysTurn(KeyCode code, boolean control, double degrees) {
     screen.press(code, control, false);
+    finish();
     assertThat(crank()).isEqualTo(degrees, within(CLOSE));
   }
 
@@ -65,6 +73,7 @@ class TurnByHandTest {
   })
   void buttonsTurn(String id, double degrees) {
     screen.fire(id);
+    finish();
     assertThat(crank()).isEqualTo(degrees, within(CLOSE));
   }
 
@@ -130,6 +139,7 @@ class TurnByHandTest {
   @Test
   void afterTwoTurnsItSaysThatThePaintHasMovedOnAndWhenItMeetsAgain() {
     screen.fire("two-turns");
+    finish();
     assertThat(screen.sentence())
         .startsWith("After 2 turns the painted links of main stand")
         .contains("118 turns");
@@ -138,6 +148,7 @@ class TurnByHandTest {
   @Test
   void afterTwoTurnsTheRulerSaysThatItBeginsAgain() {
     screen.fire("two-turns");
+    finish();
     assertThat(screen.words()).contains("after 2 turns\n");
     assertThat(screen.all()).anyMatch(n -> n.getStyleClass().contains("other-grip"));
     screen.fire("degree-on");
@@ -193,5 +204,75 @@ class TurnByHandTest {
     screen.press(KeyCode.RIGHT);
     screen.control(KeyCode.Z);
     assertThat(crank()).isZero();
+  }
+
+  @Test
+  void twoTurnsAreMadeToBeWatchedStopByThemselvesAndAreUndoneAsOne() {
+    long second = 1_000_000_000L;
+    screen.act(
+        w -> {
+          Player player = new Player(w.desk());
+          player.sweep(720);
+          player.tick(second);
+          player.tick(2 * second);
+          assertThat(w.desk().now().crank().degrees()).isEqualTo(Player.SWEEP, within(CLOSE));
+          assertThat(player.running()).isTrue();
+          player.tick(9 * second);
+          assertThat(player.running()).isFalse();
+        });
+    assertThat(crank()).isEqualTo(720, within(CLOSE));
+    screen.control(KeyCode.Z);
+    assertThat(crank()).isZero();
+  }
+
+  @Test
+  void whatElseTurnsTheEngineEndsTwoTurns() {
+    long second = 1_000_000_000L;
+    screen.act(
+        w -> {
+          Player player = new Player(w.desk());
+          player.sweep(720);
+          player.tick(second);
+          player.tick(2 * second);
+          w.desk().act(now -> Turns.to(now, 400));
+          player.tick(3 * second);
+          assertThat(player.running()).isFalse();
+        });
+    assertThat(crank()).isEqualTo(400, within(CLOSE));
+  }
+
+  @Test
+  void askedAgainOnTheWayTwoTurnsAddUp() {
+    screen.fire("two-turns");
+    screen.fire("two-turns");
+    finish();
+    assertThat(crank()).isEqualTo(1440, within(CLOSE));
+    assertThat(screen.words()).contains("Play").doesNotContain("Pause");
+  }
+
+  /** By how much a real wheel scrolls differs from desktop to desktop; the way it goes does not. */
+  @ParameterizedTest
+  @CsvSource({"40, false, 1", "-3, false, -1", "120, true, 20", "-120, true, -20", "0, false, 0"})
+  void theWheelTurnsByADegreeAndWithControlByATooth(double delta, boolean control, double turned) {
+    screen.act(w -> Mouse.scroll(w.picture(), delta, control));
+    assertThat(crank()).isEqualTo(turned, within(CLOSE));
+  }
+
+  @Test
+  void turnedBackThePictureSaysThatNothingIsKnownOfTiming() {
+    assertThat(inThePicture()).contains("timing right");
+    screen.press(KeyCode.LEFT);
+    assertThat(inThePicture()).contains("timing not known").doesNotContain("timing right");
+    assertThat(screen.window().picture().getAccessibleText())
+        .contains("Nothing is known of timing until turned forward.");
+    screen.enter("angle", "60");
+    assertThat(inThePicture()).contains("timing right").doesNotContain("timing not known");
+  }
+
+  private static List<String> inThePicture() {
+    return screen.window().picture().picture().orElseThrow().shapes().stream()
+        .filter(Shape.Text.class::isInstance)
+        .map(s -> ((Shape.Text) s).words())
+        .toList();
   }
 }
