@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import tightside.files.Model;
 import tightside.files.WholeFiles;
 import tightside.picture.DrivePicture;
+import tightside.picture.Picture;
 import tightside.picture.PictureOptions;
 import tightside.picture.Svg;
 import tightside.timing.Solution;
@@ -42,6 +43,14 @@ final class PictureVerb extends ModelVerb {
   @Option(names = "--stretch", paramLabel = "[CHAIN=]PERCENT", description = "Wear of the chain.")
   private List<String> stretch = List.of();
 
+  @Option(
+      names = "--valves",
+      description = {
+        "Draws the room between valves and pistons instead, and a cylinder cut open: where",
+        "the crank is turned to, or else where a valve comes nearest to its piston."
+      })
+  private boolean valves;
+
   @Override
   Answer answer(Model model) {
     if (!output.toString().endsWith(".svg")) {
@@ -52,9 +61,7 @@ final class PictureVerb extends ModelVerb {
     State reseated = Words.reseated(model.drive(), turned, reseats);
     State state = Words.stretched(model.drive(), reseated, stretch);
     Solution solution = Solver.solve(model.drive(), state);
-    byte[] svg =
-        Svg.write(DrivePicture.of(solution, PictureOptions.full()), WIDTH)
-            .getBytes(StandardCharsets.UTF_8);
+    byte[] svg = Svg.write(picture(model, solution), WIDTH).getBytes(StandardCharsets.UTF_8);
     try {
       WholeFiles.replace(output, svg);
     } catch (IOException e) {
@@ -64,5 +71,11 @@ final class PictureVerb extends ModelVerb {
         Verdict.of(solution),
         () -> Json.object("model", model.drive().name(), "picture", output.toString()),
         () -> List.of("Wrote the picture to " + output + "."));
+  }
+
+  private Picture picture(Model model, Solution solution) {
+    return valves
+        ? EngineAsDrawn.picture(model, solution)
+        : DrivePicture.of(solution, PictureOptions.full());
   }
 }

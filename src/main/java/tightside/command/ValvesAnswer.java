@@ -42,4 +42,13 @@ record ValvesAnswer(TimedEngine timed, List<ToothTable> teeth, List<PhaserTravel
   List<Clearance> valves() {
     return timed.clearances();
   }
+
+  /**
+   * Whether a valve touches its piston wherever its camshaft can stand. A phaser goes to the end of
+   * its travel in every drive, so a contact there is as wrong as one at rest.
+   */
+  boolean contact() {
+    return valves().stream().anyMatch(c -> c.least().contact())
+        || phasers.stream().anyMatch(p -> p.nearest().contact());
+  }
 }

@@ -3,7 +3,6 @@ package tightside.command;
 import java.util.ArrayList;
 import java.util.List;
 import tightside.drive.Drive;
-import tightside.engine.Clearance;
 import tightside.engine.ToothTable;
 import tightside.words.Numbers;
 import tightside.words.Sentences;
@@ -29,7 +28,7 @@ final class ValvesText {
       table.rows().forEach(row -> lines.add("  " + ValveWords.lay(row)));
     }
     lines.add("");
-    if (answer.valves().stream().map(Clearance::least).anyMatch(n -> n.contact())) {
+    if (answer.contact()) {
       lines.add(ValveWords.contactCaution());
     }
     lines.add(ValveWords.caution());

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import tightside.engine.Clearance;
 import tightside.engine.Engine;
 import tightside.engine.TimedEngine;
 import tightside.files.Model;
@@ -14,7 +13,8 @@ import tightside.files.Model;
     description = {
       "Says when the valves open, how near they come to the pistons, what is left of",
       "compression, and what every tooth of a camshaft would do to them.",
-      "The exit code is 1 where a valve touches its piston."
+      "The exit code is 1 where a valve touches its piston, as the camshafts stand or",
+      "anywhere in the travel of a cam phaser."
     })
 final class ValvesVerb extends ModelVerb {
 
@@ -29,19 +29,11 @@ final class ValvesVerb extends ModelVerb {
 
   @Override
   Answer answer(Model model) {
-    Engine engine =
-        model
-            .engine()
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        "the model says nothing of its engine; add a section \"engine\" with bore,"
-                            + " stroke, rod, compression-ratio and valves"));
+    Engine engine = EngineAsDrawn.engine(model);
     Map<String, Double> advanced = Advances.of(model.drive(), engine, advances);
     ValvesAnswer answer = ValvesAnswer.of(model, new TimedEngine(engine, advanced));
-    boolean contact = answer.valves().stream().map(Clearance::least).anyMatch(n -> n.contact());
     return new Answer(
-        contact ? Answer.DRIVE_WRONG : Answer.ANSWERED,
+        answer.contact() ? Answer.DRIVE_WRONG : Answer.ANSWERED,
         () -> ValvesJson.of(model, answer),
         () -> ValvesText.of(model.drive(), answer));
   }

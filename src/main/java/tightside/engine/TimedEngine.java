@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import tightside.timing.Solution;
 
 /**
  * An engine with its camshafts as they stand.
@@ -26,6 +27,15 @@ public record TimedEngine(Engine engine, Map<String, Double> advancedDegrees) {
 
   public static TimedEngine right(Engine engine) {
     return new TimedEngine(engine, Map.of());
+  }
+
+  /** An engine with its camshafts as a drive has them. */
+  public static TimedEngine driven(Engine engine, Solution solution) {
+    Map<String, Double> advanced = new HashMap<>();
+    engine
+        .camshafts()
+        .forEach(s -> solution.shaft(s).ifPresent(t -> advanced.put(s, t.crankDegrees())));
+    return new TimedEngine(engine, advanced);
   }
 
   /** The same with one camshaft advanced by so many crank degrees more. */

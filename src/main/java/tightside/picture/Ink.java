@@ -63,6 +63,34 @@ public enum Ink {
   DIMENSION,
   /** From a label to what it names. */
   LEADER,
+  /** Axes and scale of a chart. */
+  SCALE,
+  /** Where a chart says that there is nothing left. */
+  NOUGHT,
+  /** What lies beyond that. */
+  BEYOND,
+  /** The line that a chart is drawn for. */
+  CURVE,
+  /** The line it is compared with. */
+  CURVE_BEFORE,
+  /** Other lines. */
+  CURVE_BESIDE,
+  /** Where the crank stands, in a chart. */
+  HERE,
+  /** The place that a chart names in words. */
+  NAMED,
+  /** Block and head, cut open. */
+  CASTING,
+  PISTON,
+  /** Connecting rod. */
+  ROD,
+  /** Web and throw of the crankshaft. */
+  CRANK,
+  VALVE,
+  /** A ring where two parts meet that must not. */
+  TOUCH,
+  /** Outline of a part as it stood in another state. */
+  BEFORE,
   /** A count or a name. */
   COUNT,
   /** Other words. */

@@ -43,6 +43,8 @@ public final class Styles {
     sprockets(styles);
     chain(styles);
     timing(styles);
+    charts(styles);
+    cylinder(styles);
     words(styles);
     return styles;
   }
@@ -88,6 +90,27 @@ public final class Styles {
     styles.put(Ink.TURNING, Style.lined(0x6A5A3C, 1.6));
     styles.put(Ink.DIMENSION, Style.lined(0xB3152B, 1.3));
     styles.put(Ink.LEADER, Style.filled(0x48575F).edged(0x48575F, 0.8));
+  }
+
+  private static void charts(Map<Ink, Style> styles) {
+    styles.put(Ink.SCALE, Style.lined(0x8A9299, 0.8));
+    styles.put(Ink.NOUGHT, Style.lined(DARK, 2.2));
+    styles.put(Ink.BEYOND, Style.lined(0x77828A, 0.9));
+    styles.put(Ink.CURVE, Style.lined(0xB3152B, 3.4));
+    styles.put(Ink.CURVE_BEFORE, Style.lined(DARK, 1.5).dashed(7, 4));
+    styles.put(Ink.CURVE_BESIDE, Style.lined(0x77828A, 1.4));
+    styles.put(Ink.HERE, Style.filled(DARK).edged(DARK, 1.8));
+    styles.put(Ink.NAMED, Style.filled(0xFBFAF6).edged(DARK, 1.6));
+  }
+
+  private static void cylinder(Map<Ink, Style> styles) {
+    styles.put(Ink.CASTING, Style.filled(0xD9D6CB).edged(0x48575F, 1));
+    styles.put(Ink.PISTON, Style.filled(0x8FA5B1).edged(DARK, 1.2));
+    styles.put(Ink.ROD, Style.filled(0xE6ECEE).edged(DARK, 1.2));
+    styles.put(Ink.CRANK, Style.filled(0xEDE3CF).edged(0x6A5A3C, 1.2));
+    styles.put(Ink.VALVE, Style.filled(0xFBFAF6).edged(DARK, 1.4));
+    styles.put(Ink.TOUCH, Style.lined(0xB3152B, 3.6));
+    styles.put(Ink.BEFORE, Style.lined(0x5A2A80, 2.6).dashed(5, 3));
   }
 
   private static void words(Map<Ink, Style> styles) {

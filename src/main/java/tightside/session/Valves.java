@@ -1,8 +1,6 @@
 package tightside.session;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import tightside.engine.Clearance;
 import tightside.engine.Engine;
@@ -48,11 +46,7 @@ public record Valves(TimedEngine timed, List<Obstacles> obstacles, State still) 
   }
 
   private static Valves of(Engine engine, Solution solution) {
-    Map<String, Double> advanced = new HashMap<>();
-    engine
-        .camshafts()
-        .forEach(s -> solution.shaft(s).ifPresent(t -> advanced.put(s, t.crankDegrees())));
-    TimedEngine timed = new TimedEngine(engine, advanced);
+    TimedEngine timed = TimedEngine.driven(engine, solution);
     return new Valves(
         timed, timed.clearances().stream().map(Obstacles::of).toList(), still(solution.state()));
   }

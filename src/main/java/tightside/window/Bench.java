@@ -27,7 +27,9 @@ public final class Bench extends VBox {
     TABLE("Table"),
     SLACK("Slack"),
     BUILD("Build"),
-    LESSON("Lesson");
+    LESSON("Lesson"),
+    VALVES("Valves"),
+    COMPARE("Compare");
 
     private final String words;
 
@@ -47,6 +49,7 @@ public final class Bench extends VBox {
   private final ProblemPanel problems = new ProblemPanel();
   private Consumer<Optional<tightside.window.Card.Stage>> turned = stage -> {};
   private Function<String, Optional<Path>> saveAs = this::ask;
+  private Optional<tightside.window.Card.Stage> laid = Optional.empty();
   private Card lying = Card.COUNT;
   private SessionView view;
   private boolean sealed;
@@ -66,6 +69,8 @@ public final class Bench extends VBox {
         Card.BUILD,
         () -> new BuildCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
     makers.put(Card.LESSON, () -> new LessonCard(desk, worker, player));
+    makers.put(Card.VALVES, () -> new ValvesCard(desk));
+    makers.put(Card.COMPARE, () -> new CompareCard(desk));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -107,14 +112,22 @@ public final class Bench extends VBox {
     sealed = hidden();
     if (sealed) {
       scroll.setContent(Controls.stack("card", Controls.label(view.sentences().get(0).text())));
-      turned.accept(Optional.empty());
+      large(Optional.empty());
       return;
     }
     scroll.setContent(card());
     if (view != null) {
       card().show(view);
     }
-    turned.accept(card().stage());
+    large(card().stage());
+  }
+
+  /** Tells what is shown large, if that is another thing now. */
+  private void large(Optional<tightside.window.Card.Stage> stage) {
+    if (!stage.equals(laid)) {
+      laid = stage;
+      turned.accept(stage);
+    }
   }
 
   private boolean hidden() {
@@ -138,6 +151,7 @@ public final class Bench extends VBox {
       lay();
     } else if (!sealed) {
       card().show(view);
+      large(card().stage());
     }
   }
 }

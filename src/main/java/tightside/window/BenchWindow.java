@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
@@ -14,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import tightside.session.Look;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
 import tightside.window.Headline.Tone;
@@ -32,7 +34,16 @@ public final class BenchWindow {
   private final TopBar top;
   private final TurnBar turns;
   private final PictureCanvas picture = new PictureCanvas();
-  private final HBox large = new HBox(picture);
+  private final GhostCanvas ghost = new GhostCanvas(picture);
+  private final StackPane drive = new StackPane(picture, ghost);
+  private final PictureCanvas kept = new PictureCanvas();
+  private final StackPane keptDrive = new StackPane(kept, letter("A"));
+  private final Label now = letter("B");
+  private final HBox large = new HBox(drive);
+  private final BorderPane pane = new BorderPane();
+  private Optional<Projected> projected = Optional.empty();
+  private Optional<Card.Stage> laid = Optional.empty();
+  private boolean sideBySide;
   private final Label sentence = Controls.label("", "sentence");
   private final Bench bench;
   private final Keys keys;
@@ -69,8 +80,12 @@ public final class BenchWindow {
     VBox.setVgrow(large, Priority.ALWAYS);
     large.setPrefHeight(0);
     large.setMinHeight(0);
-    widen(picture);
-    BorderPane pane = new BorderPane(left, top, bench, turns, null);
+    widen(drive);
+    widen(keptDrive);
+    pane.setCenter(left);
+    pane.setTop(top);
+    pane.setRight(bench);
+    pane.setBottom(turns);
     pane.getStyleClass().add("bench-window");
     root.getChildren().add(pane);
     Scene built = new Scene(root, 1280, 800);
@@ -81,9 +96,13 @@ public final class BenchWindow {
 
   /** Gives the drive its room, and what a card shows large. */
   private void lay(Optional<Card.Stage> stage) {
+    laid = stage;
     large.getChildren().clear();
+    if (stage.isEmpty() && sideBySide) {
+      large.getChildren().add(keptDrive);
+    }
     if (stage.map(Card.Stage::besidePicture).orElse(true)) {
-      large.getChildren().add(picture);
+      large.getChildren().add(drive);
     }
     stage.map(Card.Stage::region).ifPresent(large.getChildren()::add);
     stage.map(Card.Stage::region).ifPresent(BenchWindow::widen);
@@ -94,6 +113,18 @@ public final class BenchWindow {
     region.setMinWidth(0);
     region.setPrefWidth(100);
     HBox.setHgrow(region, Priority.ALWAYS);
+  }
+
+  private static Label letter(String letter) {
+    Label label = Controls.tag(letter, "letter");
+    label.setMouseTransparent(true);
+    StackPane.setAlignment(label, Pos.TOP_LEFT);
+    return label;
+  }
+
+  /** How large the words of the bench are, pixels. */
+  static double emPixels(Look look) {
+    return TYPE * look.textPercent() / 100;
   }
 
   private void changed() {
@@ -108,8 +139,7 @@ public final class BenchWindow {
     }
     stale = false;
     SessionView view = desk.view();
-    int percent = view.snapshot().look().textPercent();
-    String type = "-fx-font-size: " + TYPE * percent / 100 + "px;";
+    String type = "-fx-font-size: " + emPixels(view.snapshot().look()) + "px;";
     if (!type.equals(root.getStyle())) {
       root.setStyle(type);
     }
@@ -119,8 +149,47 @@ public final class BenchWindow {
     sentence.pseudoClassStateChanged(Styling.NOTICE, headline.tone() == Tone.NOTICE);
     top.show(view, desk.history());
     turns.show(view);
-    picture.show(view);
     bench.show(view);
+    project(view);
+    if (projected.isEmpty()) {
+      picture.show(view);
+      compare(view);
+    }
+  }
+
+  /** What was kept lies under the drive in dashes, or stands beside it where there is room. */
+  private void compare(SessionView view) {
+    Optional<SessionView> before = view.snapshot().sealed() ? Optional.empty() : view.kept();
+    boolean beside = before.isPresent() && view.snapshot().look().show().sideBySide();
+    if (beside != sideBySide) {
+      sideBySide = beside;
+      lay(laid);
+      drive.getChildren().remove(now);
+    }
+    boolean both = beside && laid.isEmpty();
+    if (both && !drive.getChildren().contains(now)) {
+      drive.getChildren().add(now);
+    } else if (!both) {
+      drive.getChildren().remove(now);
+    }
+    ghost.show(both ? Optional.empty() : before);
+    before.filter(a -> both).ifPresent(kept::show);
+  }
+
+  private void project(SessionView view) {
+    boolean wanted = view.snapshot().look().show().projected() && !view.snapshot().sealed();
+    if (wanted && projected.isEmpty()) {
+      projected = Optional.of(new Projected(desk));
+      root.getChildren().add(projected.get());
+      projected.get().requestFocus();
+    } else if (!wanted && projected.isPresent()) {
+      root.getChildren().remove(projected.get());
+      projected = Optional.empty();
+      pane.setVisible(true);
+      picture.requestFocus();
+    }
+    pane.setVisible(!wanted);
+    projected.ifPresent(p -> p.show(view));
   }
 
   private void toggleKeys() {

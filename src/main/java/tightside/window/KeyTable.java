@@ -2,7 +2,11 @@ package tightside.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import javafx.scene.input.KeyCode;
+import tightside.session.Comparing;
+import tightside.session.Show;
+import tightside.session.ShowItem;
 import tightside.window.Keys.Key;
 import tightside.window.Keys.Stroke;
 
@@ -13,6 +17,7 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     List<Key> keys = new ArrayList<>();
     turning(keys);
     sprockets(keys);
+    large(keys);
     rest(keys);
     return keys;
   }
@@ -41,6 +46,42 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     String on = "set the selected sprocket over by one tooth, ahead or behind";
     bare(keys, "+ and \u2212", on, KeyCode.PLUS, () -> Keys.reseat(desk, 1));
     bare(keys, "", "", KeyCode.MINUS, () -> Keys.reseat(desk, -1));
+  }
+
+  private void large(List<Key> keys) {
+    bare(keys, "A", "keep this state as A, to compare with", KeyCode.A, this::keep);
+    String lay = "A one on the other with what is there now, or side by side";
+    bare(keys, "O", lay, KeyCode.O, () -> show(s -> s.sideBySide(!s.sideBySide())));
+    String past = "turn on past a valve that touches, as a drawing only; no longer";
+    bare(keys, "G", past, KeyCode.G, this::past);
+    any(keys, "F11", "large, for a class; back to the bench", KeyCode.F11, this::project);
+    bare(keys, "N, Shift+N", "large: the next strand or valve, the last", KeyCode.N, next(1));
+    keys.add(new Key("", "", true, new Stroke(KeyCode.N, false, true), next(-1)));
+    String answer = "large: hide the number, show it";
+    bare(keys, "Q", answer, KeyCode.Q, () -> show(s -> s.answered(!s.answered())));
+  }
+
+  private void keep() {
+    desk.act(Comparing::keep);
+  }
+
+  private void project() {
+    show(s -> s.projected(!s.projected()));
+  }
+
+  private void past() {
+    desk.look(look -> look.with(look.valves().past(!look.valves().past())));
+  }
+
+  private Runnable next(int way) {
+    return () -> {
+      int items = ShowItem.all(desk.view()).size();
+      show(s -> items == 0 ? s : s.item(Math.floorMod(s.item() + way, items)));
+    };
+  }
+
+  private void show(UnaryOperator<Show> other) {
+    desk.look(look -> look.with(other.apply(look.show())));
   }
 
   private void rest(List<Key> keys) {

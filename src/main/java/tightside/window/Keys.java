@@ -53,7 +53,7 @@ record Keys(List<Key> keys) {
       picture.requestFocus();
     }
     Node owner = ((Scene) event.getSource()).getFocusOwner();
-    boolean free = owner == null || owner == picture || owner instanceof TurnRuler;
+    boolean free = owner == null || drawn(owner) || owner instanceof TurnRuler;
     Stroke stroke = strokeOf(event);
     Optional<Key> key =
         keys.stream().filter(k -> k.stroke().equals(stroke) && (free || !k.bare())).findFirst();
@@ -61,6 +61,11 @@ record Keys(List<Key> keys) {
       key.get().action().run();
       event.consume();
     }
+  }
+
+  /** What is only looked at wants no key for itself. */
+  private static boolean drawn(Node owner) {
+    return owner instanceof PictureCanvas || owner instanceof GapView || owner instanceof Projected;
   }
 
   /** Keys that a field or slider uses to move about in itself. */

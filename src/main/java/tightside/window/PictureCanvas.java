@@ -50,6 +50,7 @@ final class PictureCanvas extends Region {
   private double drawnWidth;
   private double drawnHeight;
   private Laid laid;
+  private boolean wordless;
 
   /**
    * What the scale of the picture hangs on. It stays while the engine turns.
@@ -108,6 +109,11 @@ final class PictureCanvas extends Region {
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setMinSize(160, 120);
+  }
+
+  /** Leaves out names and counts, here and in what is spoken, for a class that is to find them. */
+  void withoutWords() {
+    wordless = true;
   }
 
   void show(SessionView next) {
@@ -177,7 +183,7 @@ final class PictureCanvas extends Region {
     if (captions != before && !held) {
       see(bounds(picture.shapes()), width, height);
     }
-    setAccessibleText(picture.title() + ". " + picture.description());
+    setAccessibleText(picture.title() + (wordless ? "" : ". " + picture.description()));
     List<Shape> moving = captions.under(picture);
     double line = Math.max(FINEST, picture.lineMm() * fit.scale());
     lay(moving, width, height);
@@ -240,6 +246,11 @@ final class PictureCanvas extends Region {
     int percent = now.look().textPercent();
     double bare = Fit.of(bounds(drawn(0).shapes()), width, height).scale();
     double wanted = TEXT * percent / 100;
+    if (wordless) {
+      Bounds all = bounds(drawn(0).shapes());
+      fit = Fit.of(all, width, height);
+      return new Frame(now.drive(), width, height, percent, all, 1);
+    }
     double scale = LARGEST_SCALE;
     Bounds seen = null;
     for (int i = 0; i < 14; i++) {
@@ -269,7 +280,10 @@ final class PictureCanvas extends Region {
       return Captions.none(view.solution(), front(), 1).over(view.solution());
     }
     if (captions == null || !captions.hold(view.solution(), front(), textScale)) {
-      captions = Captions.of(view.solution(), front(), textScale);
+      captions =
+          wordless
+              ? Captions.none(view.solution(), front(), textScale)
+              : Captions.of(view.solution(), front(), textScale);
     }
     return captions.over(view.solution());
   }

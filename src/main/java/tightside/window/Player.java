@@ -130,7 +130,7 @@ final class Player {
         Math.min(until.orElse(Double.POSITIVE_INFINITY), Play.angle(from, pace, nanos - since));
     desk.act(now -> Turns.to(now, asked));
     shown = desk.now().crank().degrees();
-    boolean heldUp = yields && (shown != asked || shown >= Crank.ANGLE.most());
+    boolean heldUp = shown != asked || yields && shown >= Crank.ANGLE.most();
     if (heldUp || until.isPresent() && shown >= until.getAsDouble()) {
       stop();
     }

@@ -73,11 +73,15 @@ class ValvesVerbTest {
                 "at: [-52, 301.4], phaser: { travel: 30, rest: retarded } }"));
     Run run = Run.of("valves", file.toString(), "--json");
     JsonNode phaser = run.json().get("phasers").get(0);
-    assertThat(run.code()).isZero();
+    assertThat(run.code()).as("a phaser goes to its end in every drive").isEqualTo(1);
+    assertThat(valve(run, 0).get("contact").asBoolean()).isFalse();
     assertThat(phaser.get("crankDegrees").asDouble()).isEqualTo(60);
     assertThat(phaser.get("contact").asBoolean()).isTrue();
     assertThat(Run.of("valves", file.toString()).out())
-        .contains("with the phaser 60.0 crank degrees ahead of its rest");
+        .contains("with the phaser 60.0 crank degrees ahead of its rest")
+        .contains("Do not crank");
+    Files.writeString(file, Files.readString(file).replace("travel: 30", "travel: 10"));
+    assertThat(Run.of("valves", file.toString()).code()).isZero();
   }
 
   @Test

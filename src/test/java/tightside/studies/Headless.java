@@ -1,7 +1,11 @@
 package tightside.studies;
 
 import java.nio.file.Path;
+import java.util.OptionalDouble;
+import tightside.files.Model;
 import tightside.files.ModelReader;
+import tightside.job.Job;
+import tightside.session.SlackSetup;
 import tightside.session.Snapshot;
 
 /** A screen in memory, and the demo drives to show on it. */
@@ -20,7 +24,12 @@ final class Headless {
 
   static Snapshot opened(String name) {
     Path file = Path.of("models", name + ".yaml");
+    Model model = ModelReader.read(file).model().orElseThrow();
+    OptionalDouble play =
+        model.job().map(Job::lockingToolPlayDegrees).orElse(OptionalDouble.empty());
     return Snapshot.opened(
-        ModelReader.read(file).model().orElseThrow().drive(), file.getFileName().toString());
+        model.drive(),
+        file.getFileName().toString(),
+        SlackSetup.of(play, model.engine(), model.phasers()));
   }
 }

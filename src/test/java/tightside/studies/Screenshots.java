@@ -17,6 +17,7 @@ import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Role;
 import tightside.drive.Seen;
+import tightside.session.Comparing;
 import tightside.session.Edits;
 import tightside.session.Look;
 import tightside.session.PlanEdits;
@@ -49,6 +50,7 @@ public final class Screenshots {
         () -> {
           try {
             all();
+            large();
           } finally {
             done.countDown();
           }
@@ -71,8 +73,49 @@ public final class Screenshots {
       for (int stage = 0; stage < 4; stage++) {
         shoot("lesson-" + stage, "two-cams-arm", size, Bench.Card.LESSON, LessonShots.at(stage));
       }
+      shoot("valves", "two-cams-arm", size, Bench.Card.VALVES, Screenshots::turnedOn);
+      shoot("touching", "one-tooth-touches", size, Bench.Card.VALVES, Screenshots::touching);
+      shoot("overlaid", "one-tooth-touches", size, Bench.Card.COMPARE, Screenshots::overlaid);
+      shoot("beside", "one-tooth-touches", size, Bench.Card.COMPARE, Screenshots::beside);
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
+  }
+
+  private static void large() {
+    int[] size = {1280, 720, 100};
+    shoot("large-strand", "two-cams-arm", size, Bench.Card.COUNT, desk -> project(desk, 1));
+    shoot("large-valve", "one-tooth-touches", size, Bench.Card.COUNT, Screenshots::largeValve);
+    shoot("touching", "one-tooth-touches", size, Bench.Card.VALVES, Screenshots::touching);
+  }
+
+  private static void project(Desk desk, int item) {
+    desk.look(look -> look.with(look.show().projected(true).item(item)));
+  }
+
+  private static void largeValve(Desk desk) {
+    touching(desk);
+    project(desk, 4);
+  }
+
+  private static void turnedOn(Desk desk) {
+    desk.act(now -> Turns.by(now, 345));
+  }
+
+  private static void touching(Desk desk) {
+    desk.act(now -> Edits.reseat(now, new Seat("main", "exhaust"), -1));
+    desk.look(look -> look.with(look.valves().valve(1).cylinder(1)));
+    desk.act(Turns::byTwoTurns);
+  }
+
+  private static void overlaid(Desk desk) {
+    desk.act(Comparing::keep);
+    desk.act(now -> Edits.reseat(now, new Seat("main", "intake"), -2));
+    desk.act(now -> Edits.stretch(now, "main", 0.4));
+  }
+
+  private static void beside(Desk desk) {
+    overlaid(desk);
+    desk.look(look -> look.with(look.show().sideBySide(true)));
   }
 
   private static void counted(Desk desk) {

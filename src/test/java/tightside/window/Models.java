@@ -17,4 +17,9 @@ final class Models {
     return Snapshot.opened(
         ModelReader.read(file(name)).model().orElseThrow().drive(), name + ".yaml");
   }
+
+  /** The same with what it says of its engine. */
+  static Snapshot withEngine(String name) {
+    return Opening.opened(ModelReader.read(file(name)).model().orElseThrow(), name + ".yaml");
+  }
 }
