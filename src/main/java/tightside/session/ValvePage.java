@@ -86,7 +86,7 @@ public record ValvePage(List<String> summary, List<Table> tables, List<String> n
     List<PhaserTravel> travels = new ArrayList<>();
     for (String shaft : timed.engine().camshafts()) {
       Phaser phaser = now.phasers().get(shaft);
-      if (phaser != null) {
+      if (phaser != null && drive.gearing().drivenBy(shaft).isPresent()) {
         travels.add(PhaserTravel.of(timed, shaft, phaser, ToothTable.crankTurns(drive, shaft)));
       }
     }

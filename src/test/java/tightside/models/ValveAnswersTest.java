@@ -52,4 +52,17 @@ class ValveAnswersTest {
     assertThat(late).isCloseTo(7.7, within(0.05));
     assertThat(Math.pow(late / closed, 1.3)).isCloseTo(6.0 / 7, within(0.02));
   }
+
+  /**
+   * By hand, at 204 degrees: 36.5 cos = -33.3444, 36.5 sin = -14.8459, the rod stands 127.1361
+   * along the cylinder, so the drop is 70.7083 mm and the compression 1 + 9.5 x 70.7083 / 73 =
+   * 10.2018; right, at 224 degrees, it is 9.4969.
+   */
+  @Test
+  void anEarlyIntakeCamGainsCompression() {
+    TimedEngine right = engine("two-cams-arm.yaml");
+    assertThat(right.squeeze().closed().getAsDouble()).isCloseTo(9.4969, within(1e-4));
+    assertThat(right.advanced("intake", 20).squeeze().closed().getAsDouble())
+        .isCloseTo(10.2018, within(1e-4));
+  }
 }

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import tightside.session.Turns;
+import tightside.window.Bench;
 import tightside.window.BenchWindow;
 
 /**
@@ -44,13 +45,14 @@ public final class FrameTimes {
   private FrameTimes() {}
 
   /**
-   * @param words any word leaves the starts out
+   * @param words any word leaves the starts out; "valves" measures the card of the valves, beside
+   *     the drive of an engine that has some
    */
   public static void main(String[] words) throws Exception {
     System.setProperty("javafx.animation.fullspeed", "true");
     Headless.screen(1920, 1080);
     CountDownLatch done = new CountDownLatch(1);
-    Platform.startup(() -> new Run(done).begin());
+    Platform.startup(() -> new Run(done, List.of(words).contains("valves")).begin());
     done.await();
     if (words.length == 0) {
       starts();
@@ -70,8 +72,11 @@ public final class FrameTimes {
     private int events;
     private long began;
 
-    Run(CountDownLatch done) {
+    private final boolean valves;
+
+    Run(CountDownLatch done, boolean valves) {
       this.done = done;
+      this.valves = valves;
     }
 
     void begin() {
@@ -81,7 +86,14 @@ public final class FrameTimes {
                 wrong.printStackTrace();
                 System.exit(1);
               });
-      window = new BenchWindow(Headless.opened("v-six-two-stages"), Runnable::run, Optional::empty);
+      window =
+          new BenchWindow(
+              Headless.opened(valves ? "two-cams-arm" : "v-six-two-stages"),
+              Runnable::run,
+              Optional::empty);
+      if (valves) {
+        window.bench().turnTo(Bench.Card.VALVES);
+      }
       Stage stage = new Stage();
       stage.setScene(window.sceneOf());
       stage.setWidth(1920);
