@@ -68,7 +68,7 @@ public final class CylinderDrawing {
             -aside,
             -1.4 * drawing.throwMm,
             aside,
-            drawing.topMm() + drawing.gapMm() + 0.85 * drawing.bore)
+            drawing.topMm() + drawing.gapMm() + 0.97 * drawing.bore)
         .grown(0.02 * engine.boreMm());
   }
 

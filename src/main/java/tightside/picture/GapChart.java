@@ -19,6 +19,7 @@ import tightside.words.ValveWords;
 public final class GapChart {
 
   private static final double STEP_DEGREES = 1;
+  private static final Part ENGINE = Part.whole().at("engine");
 
   private final GapScene scene;
   private final GapFrame frame;
@@ -50,7 +51,7 @@ public final class GapChart {
   }
 
   static Tag tag(Ink ink) {
-    return new Tag(ink, Part.whole(), Plane.FRONT);
+    return new Tag(ink, ENGINE, Plane.FRONT);
   }
 
   private void draw() {

@@ -49,9 +49,13 @@ final class GapNotes {
    */
   private void named(Vector2D place, List<String> words, Ink ink, int side) {
     double width = words.stream().mapToDouble(w -> TextSize.widthMm(w, em)).max().orElse(0);
-    double corner =
-        side > 0 ? frame.plot().right() - width - 0.5 * em : frame.plot().left() + 0.5 * em;
-    double left = frame.reachDegrees() > 200 ? frame.x(side * 180.0) - width / 2 : corner;
+    double middle = frame.x(side * 180.0) - width / 2;
+    double least = frame.plot().left() + 0.5 * em;
+    double most = frame.plot().right() - width - 0.5 * em;
+    double left =
+        frame.reachDegrees() > 200
+            ? Math.max(least, Math.min(most, middle))
+            : side > 0 ? most : least;
     double y = frame.y(0) + 1.9 * em;
     Vector2D edge = Vector2D.of(side > 0 ? left - 0.3 * em : left + width + 0.3 * em, y);
     if ((edge.getX() - place.getX()) * side > 0) {

@@ -42,6 +42,18 @@ class PictureVerbTest {
   }
 
   @Test
+  void valvesAreDrawnRightAndAsTheyStand() throws IOException {
+    assertThat(drawn("--valves")).contains("least 6.0 mm").doesNotContain("as it should be");
+    assertThat(drawn("--valves", "--reseat", "intake=3"))
+        .contains("as it should be", "touches by 0.2 mm", "class=\"touch\"");
+    Path file = folder.resolve("none.svg");
+    Run run = Run.of("picture", "models/v-six-two-stages.yaml", "--valves", "-o", file.toString());
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("add a section \"engine\"");
+    assertThat(file).doesNotExist();
+  }
+
+  @Test
   void aFileThatCantBeWrittenIsLeftAsItWas() throws IOException {
     Path file = folder.resolve("a-folder.svg");
     Files.createDirectory(file);
