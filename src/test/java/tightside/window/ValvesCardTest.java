@@ -49,6 +49,11 @@ class ValvesCardTest {
         });
   }
 
+  private static void twoTurnsOn() {
+    screen.press(KeyCode.T);
+    screen.act(w -> w.player().finish());
+  }
+
   private static void behind() {
     screen.act(w -> w.desk().act(now -> Edits.reseat(now, EXHAUST, -1)));
   }
@@ -76,7 +81,7 @@ class ValvesCardTest {
   @Test
   void atFirstTouchTheTurnEndsAndSaysWhatToDo() {
     behind();
-    screen.press(KeyCode.T);
+    twoTurnsOn();
     assertThat(crank()).isCloseTo(STOPS, within(0.05));
     assertThat(screen.sentence())
         .startsWith("STOP at 167.9 (12.1 before top dead centre at gas exchange)")
@@ -116,7 +121,7 @@ class ValvesCardTest {
   @Test
   void asADrawingOnlyItGoesOn() {
     behind();
-    screen.press(KeyCode.T);
+    twoTurnsOn();
     screen.press(KeyCode.G);
     screen.press(KeyCode.RIGHT);
     assertThat(crank()).isCloseTo(STOPS + 1, within(0.05));
@@ -233,7 +238,7 @@ class ValvesCardTest {
   void nothingIsCutOff(double width, double height, int percent) {
     screen.size(width, height);
     behind();
-    screen.press(KeyCode.T);
+    twoTurnsOn();
     screen.press(KeyCode.A);
     screen.act(w -> w.desk().look(look -> look.textSteps((percent - 100) / 10)));
     for (Bench.Card card : new Bench.Card[] {Bench.Card.VALVES, Bench.Card.COMPARE}) {
