@@ -121,7 +121,9 @@ class ArchitectureTest {
         new Layer(
             plus(below, "words", "sheet", "files", "picture", "lesson"),
             Stream.of(
-                    MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent", "picocli.."))
+                    MATHEMATICS,
+                    READING_AND_WRITING,
+                    List.of("java.util.concurrent", "picocli..", "com.samskivert.mustache.."))
                 .flatMap(List::stream)
                 .toList(),
             "the command line shows what the layers below know, and knows no window"));

@@ -36,10 +36,10 @@ public final class Tightside implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   /** What each verb is called and how it is made. */
-  private static final Map<String, Supplier<ModelVerb>> VERBS = verbs();
+  private static final Map<String, Supplier<Callable<Integer>>> VERBS = verbs();
 
-  private static Map<String, Supplier<ModelVerb>> verbs() {
-    Map<String, Supplier<ModelVerb>> verbs = new LinkedHashMap<>();
+  private static Map<String, Supplier<Callable<Integer>>> verbs() {
+    Map<String, Supplier<Callable<Integer>>> verbs = new LinkedHashMap<>();
     verbs.put("counts", CountsVerb::new);
     verbs.put("reseat", ReseatVerb::new);
     verbs.put("stretch", StretchVerb::new);
@@ -48,6 +48,7 @@ public final class Tightside implements Callable<Integer> {
     verbs.put("explain", ExplainVerb::new);
     verbs.put("check", CheckVerb::new);
     verbs.put("picture", PictureVerb::new);
+    verbs.put("lesson", LessonVerb::new);
     return verbs;
   }
 
@@ -76,7 +77,10 @@ public final class Tightside implements Callable<Integer> {
 
   /** The verb that is called, alone: reading the options of all would take longer than its work. */
   private static CommandLine verb(String[] words) {
-    ModelVerb verb = VERBS.get(words[0]).get().reading(ReadAhead.of(words));
+    Callable<Integer> verb = VERBS.get(words[0]).get();
+    if (verb instanceof ModelVerb reader) {
+      reader.reading(ReadAhead.of(words));
+    }
     return new CommandLine(verb).setCommandName("tightside " + words[0]);
   }
 
@@ -90,7 +94,8 @@ public final class Tightside implements Callable<Integer> {
   private static String message(ParameterException problem) {
     if (problem instanceof UnmatchedArgumentException unmatched) {
       String word = unmatched.getUnmatched().get(0);
-      if (!word.startsWith("-") && unmatched.getCommandLine().getCommand() instanceof ModelVerb) {
+      if (!word.startsWith("-")
+          && !(unmatched.getCommandLine().getCommand() instanceof Tightside)) {
         return "\"" + word + "\" is one word too many";
       }
       List<String> near = unmatched.getSuggestions();

@@ -1,7 +1,9 @@
 package tightside.lesson;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import tightside.timing.Seat;
 
 /**
  * A lesson that is under way.
@@ -67,6 +69,14 @@ public record LessonRun(
   public boolean done() {
     return stage == Stage.EXPLAINED
         && (sheet.closing().isEmpty() || answer.isPresent() && sheet.states(answer.getAsInt()));
+  }
+
+  /**
+   * Teeth by which sprockets sat off when the links under their marks were painted; nothing as long
+   * as that has to stay hidden.
+   */
+  public Map<Seat, Integer> painted() {
+    return stage.hides() ? Map.of() : sheet.painted();
   }
 
   /** What was sealed; nothing as long as it has to stay so. */

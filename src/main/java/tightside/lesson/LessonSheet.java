@@ -7,6 +7,7 @@ import java.util.Optional;
 import tightside.drive.Seen;
 import tightside.picture.Picture;
 import tightside.picture.SeenPicture;
+import tightside.timing.Seat;
 import tightside.timing.ShaftTiming;
 
 /**
@@ -153,6 +154,10 @@ public final class LessonSheet {
   /** What the picture shows, in words. */
   public String spoken() {
     return observed.spoken();
+  }
+
+  Map<Seat, Integer> painted() {
+    return truth.state().reseats();
   }
 
   /** Opens the seal against a prediction that can't be changed any more. */

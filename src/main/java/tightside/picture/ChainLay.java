@@ -71,24 +71,14 @@ final class ChainLay {
   }
 
   /**
-   * How the chain lies, painted where the marks belong; nothing where no chain could be laid, new
-   * or as it is.
-   */
-  static Optional<ChainLay> of(Solution solution, ChainSolution chain) {
-    return of(solution, chain, place -> teethOver(solution, chain, place));
-  }
-
-  /** The same, painted under the marks as the sprockets sit, right or wrong. */
-  static Optional<ChainLay> paintedAsItIs(Solution solution, ChainSolution chain) {
-    return of(solution, chain, place -> 0);
-  }
-
-  /**
-   * @param overPaint by place: teeth by which a sprocket sits further ahead than when it was
+   * How the chain lies; nothing where no chain could be laid, new or as it is.
+   *
+   * @param whenPainted teeth by which sprockets sat off when the links under their marks were
    *     painted
    */
-  private static Optional<ChainLay> of(
-      Solution solution, ChainSolution chain, IntUnaryOperator overPaint) {
+  static Optional<ChainLay> of(
+      Solution solution, ChainSolution chain, Map<Seat, Integer> whenPainted) {
+    IntUnaryOperator overPaint = place -> sinceThen(solution, chain, place, whenPainted);
     Optional<TautPath> path = chain.fit().path();
     if (path.isEmpty()
         || !(chain.whenNew() instanceof ChainFit.Solved fresh)
@@ -118,10 +108,11 @@ final class ChainLay {
     return painted;
   }
 
-  private static int teethOver(Solution solution, ChainSolution chain, int place) {
-    return solution
-        .state()
-        .teethAt(new Seat(chain.chain().name(), chain.chain().sprocketAt(place).shaft()));
+  /** Teeth by which a sprocket sits further ahead than when it was painted. */
+  private static int sinceThen(
+      Solution solution, ChainSolution chain, int place, Map<Seat, Integer> whenPainted) {
+    Seat seat = new Seat(chain.chain().name(), chain.chain().sprocketAt(place).shaft());
+    return solution.state().teethAt(seat) - whenPainted.getOrDefault(seat, 0);
   }
 
   /** Where the mark of a sprocket stands on the path as it is, with the crank not yet turned. */

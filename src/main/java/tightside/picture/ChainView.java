@@ -1,5 +1,6 @@
 package tightside.picture;
 
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Chain;
@@ -14,6 +15,7 @@ import tightside.geometry.StraightTooth;
 import tightside.geometry.ToothForm;
 import tightside.geometry.ToothProfile;
 import tightside.timing.ChainSolution;
+import tightside.timing.Seat;
 import tightside.timing.Solution;
 
 /**
@@ -24,8 +26,14 @@ import tightside.timing.Solution;
 record ChainView(
     Solution solution, Gearing gearing, ChainSolution solved, Plane plane, Optional<ChainLay> lay) {
 
-  static ChainView of(Solution solution, Gearing gearing, ChainSolution solved, Plane plane) {
-    return new ChainView(solution, gearing, solved, plane, ChainLay.of(solution, solved));
+  static ChainView of(
+      Solution solution,
+      Gearing gearing,
+      ChainSolution solved,
+      Plane plane,
+      Map<Seat, Integer> whenPainted) {
+    return new ChainView(
+        solution, gearing, solved, plane, ChainLay.of(solution, solved, whenPainted));
   }
 
   Chain chain() {

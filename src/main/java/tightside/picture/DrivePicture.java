@@ -94,7 +94,7 @@ public final class DrivePicture {
       ordered.add(
           schematic
               ? new ChainView(solution, gearing, order.get(i), plane, Optional.empty())
-              : ChainView.of(solution, gearing, order.get(i), plane));
+              : ChainView.of(solution, gearing, order.get(i), plane, options.painted()));
     }
     return ordered;
   }

@@ -1,6 +1,8 @@
 package tightside.picture;
 
+import java.util.Map;
 import java.util.Optional;
+import tightside.timing.Seat;
 
 /**
  * What a picture shows besides the drive itself.
@@ -10,11 +12,18 @@ import java.util.Optional;
  * @param legend what the signs mean
  * @param front the chain to be drawn in front; nothing leaves that to the picture
  * @param textScale size of all words; 1 suits a picture as large as a page
+ * @param painted teeth by which sprockets sat off when the links under their marks were painted
  */
 public record PictureOptions(
-    boolean labels, boolean notes, boolean legend, Optional<String> front, double textScale) {
+    boolean labels,
+    boolean notes,
+    boolean legend,
+    Optional<String> front,
+    double textScale,
+    Map<Seat, Integer> painted) {
 
   public PictureOptions {
+    painted = Map.copyOf(painted);
     if (!(textScale > 0)) {
       throw new IllegalArgumentException("words need a size, not " + textScale);
     }
@@ -22,19 +31,23 @@ public record PictureOptions(
 
   /** Everything. */
   public static PictureOptions full() {
-    return new PictureOptions(true, true, true, Optional.empty(), 1);
+    return new PictureOptions(true, true, true, Optional.empty(), 1, Map.of());
   }
 
   /** The drive with its labels, for those who say all else beside it. */
   public static PictureOptions labelled(Optional<String> front, double textScale) {
-    return new PictureOptions(true, false, false, front, textScale);
+    return new PictureOptions(true, false, false, front, textScale, Map.of());
   }
 
   public PictureOptions withFront(String chain) {
-    return new PictureOptions(labels, notes, legend, Optional.of(chain), textScale);
+    return new PictureOptions(labels, notes, legend, Optional.of(chain), textScale, painted);
   }
 
   public PictureOptions withoutWords() {
-    return new PictureOptions(false, false, false, front, textScale);
+    return new PictureOptions(false, false, false, front, textScale, painted);
+  }
+
+  public PictureOptions paintedWith(Map<Seat, Integer> reseats) {
+    return new PictureOptions(labels, notes, legend, front, textScale, reseats);
   }
 }

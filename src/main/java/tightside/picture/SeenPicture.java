@@ -36,10 +36,11 @@ public final class SeenPicture {
 
   private Picture picture(Solution truth, Solution right, double textScale, String description) {
     PictureOptions options = PictureOptions.labelled(Optional.empty(), textScale);
-    List<ChainView> asItIs = DrivePicture.backToFront(truth, options);
+    List<ChainView> asItIs =
+        DrivePicture.backToFront(truth, options.paintedWith(truth.state().reseats()));
     List<ChainView> ifRight = DrivePicture.backToFront(right, options);
     for (int i = 0; i < asItIs.size(); i++) {
-      draw(painted(asItIs.get(i)), ifRight.get(i));
+      draw(asItIs.get(i), ifRight.get(i));
     }
     Bounds drive = draft.bounds();
     double size = Math.max(drive.width(), drive.height());
@@ -52,15 +53,6 @@ public final class SeenPicture {
         Math.min(finest, size / 1300),
         right.drive().name(),
         description);
-  }
-
-  private static ChainView painted(ChainView view) {
-    return new ChainView(
-        view.solution(),
-        view.gearing(),
-        view.solved(),
-        view.plane(),
-        ChainLay.paintedAsItIs(view.solution(), view.solved()));
   }
 
   private void draw(ChainView asItIs, ChainView ifRight) {

@@ -3,6 +3,7 @@ package tightside.window;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tightside.drive.Drive;
@@ -11,6 +12,7 @@ import tightside.picture.Ink;
 import tightside.picture.Picture;
 import tightside.picture.PictureOptions;
 import tightside.picture.Shape;
+import tightside.timing.Seat;
 import tightside.timing.Solution;
 import tightside.timing.State;
 
@@ -61,9 +63,14 @@ record Captions(
         && still.equals(still(other));
   }
 
-  /** The picture of a solution with these words on it. */
-  Picture over(Solution solution) {
-    Picture bare = DrivePicture.within(first, solution, PictureOptions.labelled(front, textScale));
+  /**
+   * The picture of a solution with these words on it.
+   *
+   * @param painted as in {@link PictureOptions}
+   */
+  Picture over(Solution solution, Map<Seat, Integer> painted) {
+    PictureOptions options = PictureOptions.labelled(front, textScale).paintedWith(painted);
+    Picture bare = DrivePicture.within(first, solution, options);
     List<Shape> all = new ArrayList<>(bare.shapes());
     all.addAll(words);
     return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());

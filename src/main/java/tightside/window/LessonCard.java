@@ -6,7 +6,6 @@ import java.util.concurrent.Executor;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Region;
 import tightside.lesson.LessonRun;
 import tightside.lesson.LessonSheet;
 import tightside.session.SessionView;
@@ -122,7 +121,9 @@ final class LessonCard extends Card {
   }
 
   /** A control with the whole width of the card. */
-  static <T extends Region> T wide(T control) {
+  static Button wide(Button control) {
+    control.setWrapText(true);
+    control.setMinWidth(0);
     control.setMaxWidth(Double.MAX_VALUE);
     return control;
   }

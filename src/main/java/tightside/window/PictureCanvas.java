@@ -10,12 +10,14 @@ import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import javafx.stage.Window;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.lesson.LessonRun;
 import tightside.lesson.LessonSheet;
 import tightside.picture.Bounds;
 import tightside.picture.Picture;
 import tightside.picture.Shape;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
+import tightside.timing.Seat;
 import tightside.timing.State;
 
 /** The drive, drawn as large as there is room. It is drawn once a pulse at most. */
@@ -277,7 +279,7 @@ final class PictureCanvas extends Region {
 
   private Picture drawn(double textScale) {
     if (textScale == 0) {
-      return Captions.none(view.solution(), front(), 1).over(view.solution());
+      return Captions.none(view.solution(), front(), 1).over(view.solution(), painted());
     }
     if (captions == null || !captions.hold(view.solution(), front(), textScale)) {
       captions =
@@ -285,7 +287,12 @@ final class PictureCanvas extends Region {
               ? Captions.none(view.solution(), front(), textScale)
               : Captions.of(view.solution(), front(), textScale);
     }
-    return captions.over(view.solution());
+    return captions.over(view.solution(), painted());
+  }
+
+  /** A lesson's links were painted before it began, right or wrong. */
+  private Map<Seat, Integer> painted() {
+    return view.snapshot().lesson().map(LessonRun::painted).orElse(Map.of());
   }
 
   /** The chain that is selected lies in front. */
