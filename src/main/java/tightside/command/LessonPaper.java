@@ -16,6 +16,7 @@ import tightside.lesson.Closing;
 import tightside.lesson.LessonSheet;
 import tightside.lesson.Opened;
 import tightside.lesson.Way;
+import tightside.picture.Picture;
 import tightside.picture.Svg;
 import tightside.words.Sentences;
 
@@ -53,7 +54,9 @@ final class LessonPaper {
     facts.put("question", sheet.quantity().question());
     facts.put("unit", sheet.quantity().limits().unit());
     facts.put("margin", sheet.margin().words());
-    facts.put("picture", inline(Svg.write(sheet.picture(1.3), WIDTH)));
+    Picture picture = sheet.picture(1.3);
+    facts.put("picture", inline(Svg.write(picture, WIDTH)));
+    facts.put("wide", picture.bounds().width() > picture.bounds().height());
     facts.put("closing", sheet.closing().map(Closing::question).orElse(""));
     facts.put("options", sheet.closing().map(Closing::options).orElse(List.of()));
     facts.put("caution", Sentences.caution());

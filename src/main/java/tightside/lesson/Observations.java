@@ -68,11 +68,11 @@ record Observations(Truth truth, Seen access, boolean plainOnly) {
     if (!CountJudge.countable(strand, access)) {
       return "From %s: can't be counted %s.".formatted(name(strand), with(access));
     }
-    String plain = Numbers.count(strand.between(), "plain link") + " between the two marked ones";
     return plainOnly
-        ? "From %s you count %s.".formatted(name(strand), plain)
-        : "From %s you count %s from mark to mark, that is %s."
-            .formatted(name(strand), Numbers.count(strand.links(), "link"), plain);
+        ? "From %s you count %s between the two marked ones."
+            .formatted(name(strand), Numbers.count(strand.between(), "plain link"))
+        : "From %s you count %s from mark to mark, %d plain between."
+            .formatted(name(strand), Numbers.count(strand.links(), "link"), strand.between());
   }
 
   /** What a person can see by. */
