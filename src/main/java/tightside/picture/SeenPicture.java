@@ -45,7 +45,7 @@ public final class SeenPicture {
     Bounds drive = draft.bounds();
     double size = Math.max(drive.width(), drive.height());
     double em = textScale * size / 66;
-    names(right, ifRight, em);
+    names(ifRight, em);
     double finest = ifRight.stream().mapToDouble(ChainView::pitchMm).min().orElseThrow() / 26;
     return new Picture(
         draft.shapes(),
@@ -82,10 +82,10 @@ public final class SeenPicture {
     }
   }
 
-  private void names(Solution right, List<ChainView> views, double em) {
+  private void names(List<ChainView> views, double em) {
     LabelPlacer placer = new LabelPlacer(draft, em);
     ShaftLabels shafts = new ShaftLabels(draft, views, placer, em, false);
-    for (Shaft shaft : right.drive().shafts()) {
+    for (Shaft shaft : views.get(0).solution().drive().shafts()) {
       shafts.write(shaft);
     }
   }
