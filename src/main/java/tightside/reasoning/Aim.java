@@ -14,8 +14,6 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
  */
 final class Aim {
 
-  private static final double[] PRIOR_EDGES = {0.02, 0.16, 0.5, 0.84, 0.98};
-
   /** A rule with as many points is meant for a single amount, where more panels cost little. */
   private static final int MANY_POINTS = 10;
 
@@ -25,7 +23,7 @@ final class Aim {
   private final ContinuousDistribution prior;
   private final double least;
   private final double most;
-  private final double[] priorEdges;
+  private final List<Double> priorEdges;
   private final double reach;
   private final double core;
 
@@ -42,7 +40,7 @@ final class Aim {
     prior = effect.amount().orElseThrow();
     least = prior.getSupportLowerBound();
     most = prior.getSupportUpperBound();
-    priorEdges = Arrays.stream(PRIOR_EDGES).map(prior::inverseCumulativeProbability).toArray();
+    priorEdges = effect.outline().edges();
   }
 
   /** How what is read changes by the amount, over the whole of its range. */
@@ -89,9 +87,7 @@ final class Aim {
     }
     likelihood.breaks(begun, curve).forEach(edges::add);
     if (aimed.length == 0 || rule.getNumberOfPoints() >= MANY_POINTS) {
-      for (double edge : priorEdges) {
-        edges.add(edge);
-      }
+      edges.addAll(priorEdges);
     }
     return nodes(low, high, edges, rule);
   }

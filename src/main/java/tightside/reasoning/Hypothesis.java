@@ -10,8 +10,9 @@ import java.util.OptionalInt;
  *
  * @param effects none for "nothing" and "none of these", one, or two at once
  * @param prior probability before anything is read
+ * @param open what it leaves open
  */
-record Hypothesis(Explanation what, List<Effect> effects, double prior) {
+record Hypothesis(Explanation what, List<Effect> effects, double prior, Factor.Open open) {
 
   Hypothesis {
     effects = List.copyOf(effects);
@@ -25,7 +26,11 @@ record Hypothesis(Explanation what, List<Effect> effects, double prior) {
         .orElse(OptionalInt.empty());
   }
 
-  Factor.Open open() {
+  Hypothesis(Explanation what, List<Effect> effects, double prior) {
+    this(what, effects, prior, open(what, effects));
+  }
+
+  private static Factor.Open open(Explanation what, List<Effect> effects) {
     Map<Cheap, Double> found = new EnumMap<>(Cheap.class);
     for (Cheap cheap : Cheap.values()) {
       found.put(cheap, cheap.foundUnder(what));
@@ -52,6 +57,6 @@ record Hypothesis(Explanation what, List<Effect> effects, double prior) {
   }
 
   Hypothesis with(double otherPrior) {
-    return new Hypothesis(what, effects, otherPrior);
+    return new Hypothesis(what, effects, otherPrior, open);
   }
 }

@@ -36,8 +36,8 @@ final class Integration {
   }
 
   /**
-   * No more than this can the log of the evidence of a pair be, but for what bends in its curves:
-   * the density where both amounts are chosen best, wherever that may be.
+   * About the most that the log of the evidence of a pair can be: the density where both amounts
+   * are chosen best, wherever that may be, and no more of their priors than lies near there.
    */
   double bound(Hypothesis hypothesis) {
     Gauss gauss = likelihood.gauss(hypothesis);
@@ -49,7 +49,23 @@ final class Integration {
     double[] rest = likelihood.deviation(there);
     double[] one = amounts.isEmpty() ? new double[rest.length] : slope(gauss, amounts.get(0));
     double[] other = amounts.size() < 2 ? new double[rest.length] : slope(gauss, amounts.get(1));
-    return gauss.logBest(rest, one, other);
+    return gauss.logBest(rest, one, other) + Math.min(0, room(gauss, amounts, one, other));
+  }
+
+  /** Log of how much of the priors the readings leave, at the most. */
+  private static double room(Gauss gauss, List<Effect> amounts, double[] one, double[] other) {
+    if (amounts.isEmpty()) {
+      return 0;
+    }
+    double aa = gauss.product(one, one);
+    double first = amounts.get(0).outline().peak();
+    if (amounts.size() == 1) {
+      return Math.log(Math.sqrt(2 * Math.PI / aa) * first);
+    }
+    double ab = gauss.product(one, other);
+    double determinant = aa * gauss.product(other, other) - ab * ab;
+    double both = first * amounts.get(1).outline().peak();
+    return Math.log(2 * Math.PI / Math.sqrt(Math.max(0, determinant)) * both);
   }
 
   private double[] slope(Gauss gauss, Effect effect) {
@@ -71,7 +87,7 @@ final class Integration {
   private Marginal pair(Gauss gauss, double[] fixed, Effect one, Effect other, Factor.Open open) {
     Aim outer = new Aim(likelihood, gauss, one, 6, 2.2);
     Aim inner = new Aim(likelihood, gauss, other, 6, 2.2);
-    double variance = other.amount().orElseThrow().getVariance();
+    double variance = other.outline().variance();
     Nodes first = outer.at(fixed, variance, inner.slope(), COARSE);
     Sum sum = new Sum();
     for (int i = 0; i < first.size(); i++) {

@@ -1,30 +1,29 @@
 package tightside.reasoning;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** Terms of a double sum as they come. */
 final class Sum {
 
-  private final List<double[]> terms = new ArrayList<>();
+  private final DoubleStream.Builder logs = DoubleStream.builder();
+  private final DoubleStream.Builder first = DoubleStream.builder();
+  private final DoubleStream.Builder second = DoubleStream.builder();
 
-  void add(double log, double first, double second) {
-    terms.add(new double[] {log, first, second});
+  void add(double log, double one, double other) {
+    logs.add(log);
+    first.add(one);
+    second.add(other);
   }
 
   double[] logs() {
-    return column(0);
+    return logs.build().toArray();
   }
 
   double[] first() {
-    return column(1);
+    return first.build().toArray();
   }
 
   double[] second() {
-    return column(2);
-  }
-
-  private double[] column(int place) {
-    return terms.stream().mapToDouble(t -> t[place]).toArray();
+    return second.build().toArray();
   }
 }

@@ -11,7 +11,7 @@ import java.util.TreeMap;
 final class Weighing {
 
   /** A pair whose belief is below the leader's by this factor, as a log, is not worked out. */
-  private static final double NEGLIGIBLE = 14;
+  private static final double NEGLIGIBLE = 10;
 
   private final List<Hypothesis> hypotheses;
   private final List<Marginal> marginals;
