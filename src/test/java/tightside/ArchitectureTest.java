@@ -111,6 +111,20 @@ class ArchitectureTest {
             "a lesson keeps what is wrong to itself: it draws what may be seen, and hands out the"
                 + " rest against a prediction"));
     layers.put(
+        "why",
+        new Layer(
+            plus(below, "words", "picture"),
+            Stream.concat(
+                    MATHEMATICS.stream(),
+                    Stream.of(
+                        "java.io",
+                        "java.nio.charset",
+                        "java.util.logging",
+                        "com.samskivert.mustache",
+                        "com.openhtmltopdf.."))
+                .toList(),
+            "a picture and a page of an answer, the same for window, paper and command line"));
+    layers.put(
         "session",
         new Layer(
             plus(below, "words", "sheet", "lesson"),
@@ -119,7 +133,7 @@ class ArchitectureTest {
     layers.put(
         "command",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture", "lesson"),
+            plus(below, "words", "sheet", "files", "picture", "lesson", "why"),
             Stream.of(
                     MATHEMATICS,
                     READING_AND_WRITING,
@@ -130,7 +144,7 @@ class ArchitectureTest {
     layers.put(
         "window",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture", "raster", "lesson", "session"),
+            plus(below, "words", "sheet", "files", "picture", "raster", "lesson", "why", "session"),
             Stream.of(
                     MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
                 .flatMap(List::stream)

@@ -1,12 +1,17 @@
 package tightside.command;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import tightside.drive.Seen;
 import tightside.files.Model;
+import tightside.files.WholeFiles;
 import tightside.reasoning.CheckPlan;
 import tightside.reasoning.Evidence;
 import tightside.reasoning.Priors;
@@ -15,6 +20,7 @@ import tightside.reasoning.Reasoner;
 import tightside.reasoning.Spreads;
 import tightside.reasoning.Subject;
 import tightside.words.Sentences;
+import tightside.why.WhyPage;
 
 @Command(
     name = "explain",
@@ -139,10 +145,19 @@ final class ExplainVerb extends ModelVerb {
       description = "The engine was turned two turns by hand and felt free.")
   private boolean turned;
 
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "OUT.pdf|OUT.html",
+      description = "Also write the page that says why, for a reader who was not there.")
+  private Path output;
+
   @Override
   Answer answer(Model model) {
     if (model.drive().countedOnly()) {
       throw new Refusal(Sentences.explainNeeds());
+    }
+    if (output != null && !output.toString().matches("(?i).*\\.(pdf|html?)")) {
+      throw new Refusal("the page is written as .pdf or .html, not as " + output.getFileName());
     }
     Subject subject = new Subject(model.drive(), model.phasers(), model.engine());
     Reasoner reasoner = Reasoner.of(subject);
@@ -170,11 +185,35 @@ final class ExplainVerb extends ModelVerb {
     Evidence evidence = new Evidence(readings, Spreads.usual().withSensor(sensor));
     Priors weights = PlanWords.priors(priors);
     var answer = reasoner.explain(evidence, weights, plan());
+    if (output != null) {
+      write(model, answer);
+    }
     boolean wrong = answer.decided() && answer.leader().wrongWithDrive();
     return new Answer(
         wrong ? Answer.DRIVE_WRONG : Answer.ANSWERED,
         () -> ExplainJson.of(model, answer),
-        () -> ExplainText.of(model.drive(), answer));
+        () -> text(model, answer));
+  }
+
+  private List<String> text(Model model, tightside.reasoning.Answer answer) {
+    List<String> lines = new ArrayList<>(ExplainText.of(model.drive(), answer));
+    if (output != null) {
+      lines.add("Wrote the page to " + output + ".");
+    }
+    return lines;
+  }
+
+  private void write(Model model, tightside.reasoning.Answer answer) {
+    boolean pdf = output.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+    byte[] page =
+        pdf
+            ? WhyPage.pdf(model.drive(), answer)
+            : WhyPage.html(model.drive(), answer).getBytes(StandardCharsets.UTF_8);
+    try {
+      WholeFiles.replace(output, page);
+    } catch (IOException problem) {
+      throw new Refusal(problem.getMessage());
+    }
   }
 
   private CheckPlan plan() {

@@ -1,6 +1,7 @@
 package tightside.reasoning;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What readings say of a drive.
@@ -9,6 +10,7 @@ import java.util.List;
  * @param groups of explanations that read alike, the most probable first
  * @param stability how far the answer moves
  * @param checks what could be done next, what decides most for its time first
+ * @param forced what explanations force on the camshafts; nothing where none was read
  */
 public record Answer(
     Evidence evidence,
@@ -16,7 +18,8 @@ public record Answer(
     List<Weighed> explanations,
     List<Group> groups,
     Stability stability,
-    List<NextCheck> checks) {
+    List<NextCheck> checks,
+    Optional<Forced> forced) {
 
   public Answer {
     explanations = List.copyOf(explanations);

@@ -2,6 +2,7 @@ package tightside.reasoning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Weighs explanations of one drive. What can be wrong with the drive is worked out once; the
@@ -40,7 +41,8 @@ public final class Reasoner {
     List<Group> groups = Weighing.groups(weighed, grouping);
     Stability stability = stability(evidence, weighing, grouping, groups.get(0));
     List<NextCheck> checks = new Expectation(faults, evidence, weighing, plan).ranked();
-    return new Answer(evidence, priors, weighed, groups, stability, checks);
+    Optional<Forced> forced = Forced.of(faults, evidence, hypotheses, weighed);
+    return new Answer(evidence, priors, weighed, groups, stability, checks, forced);
   }
 
   /** What each reading made of the belief in each explanation, in the order of the readings. */

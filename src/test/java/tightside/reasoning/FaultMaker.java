@@ -41,7 +41,14 @@ final class FaultMaker {
    * @param amount of a single fault that has one
    * @param quantities what it makes of the drive
    */
-  record Made(Hypothesis truth, OptionalDouble amount, double[] quantities) {}
+  record Made(Hypothesis truth, OptionalDouble amount, double[] quantities) {
+
+    /** The fault with its plunger where it was drawn, and not just anywhere. */
+    Hypothesis asItStands() {
+      Factor.Open open = new Factor.Open(-1, truth.open().everything(), truth.open().found());
+      return new Hypothesis(truth.what(), truth.effects(), truth.prior(), open);
+    }
+  }
 
   private static final double UNLISTED_DEGREES = 15;
 
@@ -81,6 +88,12 @@ final class FaultMaker {
         quantities[faults.quantities().turned(shaft)] += Amounts.OTHER_DEGREES * normal();
       }
     }
+    for (Effect effect : truth.effects()) {
+      if (effect.freed().isPresent()) {
+        String chain = truth.what().chain().orElseThrow();
+        quantities[effect.freed().getAsInt()] = travel(chain) * random.nextDouble();
+      }
+    }
     boolean told = truth.effects().size() == 1 && truth.amounts().size() == 1;
     return new Made(truth, told ? OptionalDouble.of(first) : OptionalDouble.empty(), quantities);
   }
@@ -95,6 +108,17 @@ final class FaultMaker {
     Hypothesis other =
         hypotheses.stream().filter(h -> h.what().cause() == Cause.OTHER).findFirst().orElseThrow();
     return new Made(other, OptionalDouble.empty(), quantities);
+  }
+
+  private double travel(String chain) {
+    return faults
+        .subject()
+        .drive()
+        .chain(chain)
+        .flatMap(Chain::tensioner)
+        .orElseThrow()
+        .plunger()
+        .travelMm();
   }
 
   private double uniform() {
@@ -165,12 +189,13 @@ final class FaultMaker {
             .plunger();
     PlungerFactor factor = Compiled.plunger(faults, plan.spreads(), reading);
     double width = Math.max(1, Compiled.leastWidthMm(plunger));
+    boolean freed = made.truth().effects().stream().anyMatch(e -> e.freed().isPresent());
     boolean anywhere =
-        made.truth().open().frees(factor.place()) || random.nextDouble() < Factor.SLIP;
+        made.truth().open().everything() || !freed && random.nextDouble() < Factor.SLIP;
     double at =
         anywhere
             ? plunger.travelMm() * random.nextDouble()
-            : made.quantities()[factor.place()] + factor.softMm() * normal();
+            : made.quantities()[factor.place()] + (freed ? 0 : factor.softMm() * normal());
     double low = width * Math.floor(Math.max(0, Math.min(plunger.travelMm(), at)) / width);
     return new Reading.PlungerStands(reading.chain(), low, low + width);
   }

@@ -226,12 +226,13 @@ public final class FaultStudy {
     }
     Separation separation = new Separation(Likelihood.of(faults, plans.get(plan)), faults.base());
     int own = grouping.of(made.truth().what());
+    Hypothesis stands = made.asItStands();
     for (Hypothesis other : hypotheses) {
       Cause cause = other.what().cause();
       if (cause != Cause.SEVERAL
           && cause != Cause.OTHER
           && grouping.of(other.what()) != own
-          && separation.nearest(made.quantities(), made.truth(), other) < CLEAR) {
+          && separation.nearest(made.quantities(), stands, other) < CLEAR) {
         return false;
       }
     }

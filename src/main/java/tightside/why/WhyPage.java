@@ -1,0 +1,187 @@
+package tightside.why;
+
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import com.samskivert.mustache.Mustache;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import tightside.drive.Drive;
+import tightside.picture.Svg;
+import tightside.reasoning.Answer;
+import tightside.reasoning.Group;
+import tightside.reasoning.NextCheck;
+import tightside.reasoning.Weighed;
+import tightside.words.CheckWords;
+import tightside.words.ExplainWords;
+import tightside.words.Numbers;
+import tightside.words.ReadingSentences;
+import tightside.words.Sentences;
+
+/** The page that says why, for the reader who was not there. */
+public final class WhyPage {
+
+  private static final double SHOWN = 0.005;
+  private static final int CHECKS = 3;
+  private static final int SVG_WIDTH = 640;
+
+  /** Kept, so that what it is told is not forgotten: the fonts of every page are substitutes. */
+  private static final Logger FONTS = Logger.getLogger("org.apache.pdfbox");
+
+  private WhyPage() {}
+
+  /** As a page of the web: one file, its picture inside. */
+  public static String html(Drive drive, Answer answer) {
+    return Mustache.compiler().escapeHTML(true).compile(template()).execute(content(drive, answer));
+  }
+
+  /**
+   * As a document to print.
+   *
+   * @throws IllegalStateException if it can't be made; that would be a fault of the program
+   */
+  public static byte[] pdf(Drive drive, Answer answer) {
+    XRLog.setLoggingEnabled(false);
+    FONTS.setLevel(Level.SEVERE);
+    try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+      new PdfRendererBuilder()
+          .useSVGDrawer(new BatikSVGDrawer())
+          .withHtmlContent(html(drive, answer), null)
+          .toStream(out)
+          .run();
+      return out.toByteArray();
+    } catch (IOException fault) {
+      throw new IllegalStateException("the page can't be made: " + fault.getMessage(), fault);
+    }
+  }
+
+  private static String template() {
+    try (InputStream in = WhyPage.class.getResourceAsStream("page.mustache")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException fault) {
+      throw new IllegalStateException("the page's template can't be read", fault);
+    }
+  }
+
+  private static Map<String, Object> content(Drive drive, Answer answer) {
+    Map<String, Object> content = new HashMap<>();
+    content.put("drive", drive.name());
+    content.put("about", drive.about().strip());
+    content.put("verdict", ExplainWords.verdict(answer));
+    content.put("stability", ExplainWords.stability(answer.stability()));
+    content.put("jump", ExplainWords.jumpCaution(answer).stream().toList());
+    content.put("readings", readings(answer));
+    content.put("picture", picture(answer));
+    content.put("heads", heads(answer));
+    content.put("rows", rows(answer));
+    List<Map<String, Object>> checks = checks(answer);
+    content.put("checks", checks);
+    content.put("noChecks", checks.isEmpty() ? List.of(CheckWords.nothingWorth()) : List.of());
+    content.put("leftOut", ExplainWords.leftOut());
+    content.put("caution", Sentences.caution());
+    return content;
+  }
+
+  private static List<Map<String, Object>> readings(Answer answer) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (int i = 0; i < answer.evidence().readings().size(); i++) {
+      all.add(
+          Map.of(
+              "number",
+              i + 1,
+              "words",
+              ReadingSentences.of(answer.evidence().readings().get(i)) + "."));
+    }
+    return all;
+  }
+
+  private static List<Map<String, Object>> picture(Answer answer) {
+    return WhyPicture.of(answer).stream()
+        .map(
+            p -> {
+              String svg = Svg.write(p, SVG_WIDTH);
+              return Map.<String, Object>of(
+                  "svg", svg.substring(svg.indexOf("<svg")), "words", p.description());
+            })
+        .toList();
+  }
+
+  private static List<String> heads(Answer answer) {
+    List<String> heads = new ArrayList<>();
+    for (int i = 1; i <= answer.evidence().readings().size(); i++) {
+      heads.add("x " + i);
+    }
+    return heads;
+  }
+
+  private static List<Map<String, Object>> rows(Answer answer) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Group group : answer.groups()) {
+      boolean first = true;
+      for (Weighed one : ExplainWords.likely(group)) {
+        if (group.probability() < SHOWN) {
+          break;
+        }
+        rows.add(
+            Map.of(
+                "words",
+                ExplainWords.clauseWithAmount(one),
+                "prior",
+                small(one.prior()),
+                "factors",
+                one.factors().stream().map(WhyPage::factor).toList(),
+                "now",
+                small(one.probability()),
+                "together",
+                first ? ExplainWords.percent(group.probability()) : "alike"));
+        first = false;
+      }
+    }
+    return rows;
+  }
+
+  private static String small(double probability) {
+    return Numbers.fixed(100 * probability, 1) + " %";
+  }
+
+  private static String factor(double factor) {
+    if (factor < 0.001) {
+      return "under 0.001";
+    }
+    return factor < 0.1 ? Numbers.fixed(factor, 3) : Numbers.fixed(factor, factor < 10 ? 2 : 0);
+  }
+
+  private static List<Map<String, Object>> checks(Answer answer) {
+    return answer.checks().stream()
+        .filter(c -> c.bits() > CheckWords.WORTH_BITS)
+        .limit(CHECKS)
+        .map(WhyPage::check)
+        .toList();
+  }
+
+  private static Map<String, Object> check(NextCheck check) {
+    return Map.of(
+        "do",
+        CheckWords.doIt(check),
+        "cost",
+        CheckWords.cost(check),
+        "held",
+        check.held(),
+        "expects",
+        check.expects().stream()
+            .map(
+                e ->
+                    Map.of(
+                        "what", ExplainWords.brief(e.what()),
+                        "outcome", CheckWords.outcome(e)))
+            .toList());
+  }
+}

@@ -1,0 +1,61 @@
+package tightside.words;
+
+import java.util.stream.Collectors;
+import tightside.reasoning.Reading;
+
+/** Readings in words. */
+public final class ReadingSentences {
+
+  private ReadingSentences() {}
+
+  /** One reading, with how well it is known. */
+  public static String of(Reading reading) {
+    if (reading instanceof Reading.CamAngle a) {
+      return "%s reads %s crank degrees off its place%s, %s, spread %s"
+          .formatted(
+              a.shaft(),
+              ExplainWords.signed(a.crankDegrees()),
+              a.learned() ? ", against a learned value" : "",
+              a.condition().word().replace('-', ' '),
+              Numbers.plain(a.spreadDegrees()));
+    }
+    if (reading instanceof Reading.CamEdges e) {
+      return "The edges of the wheel of %s stand %s crank degrees off, spread %s"
+          .formatted(
+              e.shaft(),
+              e.crankDegrees().stream().map(ExplainWords::signed).collect(Collectors.joining(", ")),
+              Numbers.plain(e.spreadDegrees()));
+    }
+    if (reading instanceof Reading.ValveAngle v) {
+      return "The valves on %s open %s crank degrees early, by the pressure in a cylinder"
+          .formatted(v.shaft(), ExplainWords.signed(v.crankDegrees()));
+    }
+    if (reading instanceof Reading.MarkStands m) {
+      return "After two turns by hand the mark of %s stands %s crank degrees off"
+          .formatted(m.shaft(), ExplainWords.signed(m.crankDegrees()));
+    }
+    if (reading instanceof Reading.PlungerStands p) {
+      return "The plunger of chain %s stands %s to %s mm out"
+          .formatted(p.chain(), Numbers.fixed(p.lowMm(), 1), Numbers.fixed(p.highMm(), 1));
+    }
+    if (reading instanceof Reading.Counted c) {
+      return "%d links from the %s mark to the %s mark on chain %s"
+          .formatted(c.links(), c.from(), c.to(), c.chain());
+    }
+    if (reading instanceof Reading.Calliper c) {
+      return "%d pitches of chain %s measure %s mm"
+          .formatted(c.pitches(), c.chain(), Numbers.fixed(c.lengthMm(), 2));
+    }
+    if (reading instanceof Reading.LockingTool t) {
+      return "The locking tool of %s %s"
+          .formatted(t.shaft(), t.goesIn() ? "goes in" : "does not go in");
+    }
+    if (reading instanceof Reading.Looked l) {
+      return "Looked at the %s: %s"
+          .formatted(l.at().word(), l.faultFound() ? "something is wrong" : "nothing found");
+    }
+    Reading.Compression c = (Reading.Compression) reading;
+    return "Compression of all cylinders is %s %% of what it should be"
+        .formatted(Numbers.fixed(c.percentOfExpected(), 0));
+  }
+}
