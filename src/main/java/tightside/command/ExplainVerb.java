@@ -19,8 +19,8 @@ import tightside.reasoning.Reading;
 import tightside.reasoning.Reasoner;
 import tightside.reasoning.Spreads;
 import tightside.reasoning.Subject;
-import tightside.words.Sentences;
 import tightside.why.WhyPage;
+import tightside.words.Sentences;
 
 @Command(
     name = "explain",
