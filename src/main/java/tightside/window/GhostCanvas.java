@@ -23,7 +23,7 @@ final class GhostCanvas extends Overlay {
   private static final Set<Ink> SHOWN = EnumSet.of(Ink.MARK, Ink.PAINTED_LINK);
 
   /** Nearer than this to where it stands now, a part stands there, mm. */
-  private static final double SAME_MM = 0.05;
+  private static final double SAME_MM = 0.4;
 
   private Optional<SessionView> kept = Optional.empty();
 

@@ -7,6 +7,7 @@ import javafx.scene.input.KeyCode;
 import tightside.session.Comparing;
 import tightside.session.Show;
 import tightside.session.ShowItem;
+import tightside.session.ValveLook;
 import tightside.window.Keys.Key;
 import tightside.window.Keys.Stroke;
 
@@ -54,6 +55,8 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     bare(keys, "O", lay, KeyCode.O, () -> show(s -> s.sideBySide(!s.sideBySide())));
     String past = "turn on past a valve that touches, as a drawing only; no longer";
     bare(keys, "G", past, KeyCode.G, this::past);
+    bare(keys, "V", "the next valve of the cylinder", KeyCode.V, this::nextValve);
+    bare(keys, "C", "the next cylinder", KeyCode.C, this::nextCylinder);
     any(keys, "F11", "large, for a class; back to the bench", KeyCode.F11, this::project);
     bare(keys, "N, Shift+N", "large: the next strand or valve, the last", KeyCode.N, next(1));
     keys.add(new Key("", "", true, new Stroke(KeyCode.N, false, true), next(-1)));
@@ -70,7 +73,21 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
   }
 
   private void past() {
-    desk.look(look -> look.with(look.valves().past(!look.valves().past())));
+    valves(look -> look.past(!look.past()));
+  }
+
+  private void nextValve() {
+    int valves = desk.now().engine().map(e -> e.valves().size()).orElse(1);
+    valves(look -> look.valve((look.valve() + 1) % valves));
+  }
+
+  private void nextCylinder() {
+    int cylinders = desk.now().engine().map(e -> e.phasesDegrees().size()).orElse(1);
+    valves(look -> look.cylinder((look.cylinder() + 1) % cylinders));
+  }
+
+  private void valves(UnaryOperator<ValveLook> other) {
+    desk.look(look -> look.with(other.apply(look.valves())));
   }
 
   private Runnable next(int way) {

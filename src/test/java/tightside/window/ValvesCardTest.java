@@ -137,6 +137,12 @@ class ValvesCardTest {
     screen.choose("3");
     screen.choose("Exhaust");
     assertThat(styled("where").getText()).startsWith("exhaust valve to piston of cylinder 3");
+    screen.act(w -> w.picture().requestFocus());
+    screen.press(KeyCode.V);
+    screen.press(KeyCode.C);
+    assertThat(styled("where").getText()).startsWith("intake valve to piston of cylinder 4");
+    screen.press(KeyCode.C);
+    assertThat(styled("where").getText()).startsWith("intake valve to piston of cylinder 1");
     screen.choose("Two turns");
     assertThat(screen.now().look().valves().twoTurns()).isTrue();
   }
