@@ -72,6 +72,17 @@ class ArchitectureTest {
       below.add(name);
     }
     layers.put(
+        "record",
+        new Layer(
+            List.copyOf(below),
+            Stream.concat(
+                    MATHEMATICS.stream(),
+                    Stream.of("java.time", "java.security", "java.nio.charset"))
+                .toList(),
+            "what was done in a job is a value too: its moments are handed to it, and it knows no"
+                + " file"));
+    below.add("record");
+    layers.put(
         "words",
         new Layer(
             List.copyOf(below),
@@ -82,7 +93,12 @@ class ArchitectureTest {
         "files",
         new Layer(
             plus(below, "words"),
-            Stream.concat(MATHEMATICS.stream(), READING_AND_WRITING.stream()).toList(),
+            Stream.of(
+                    MATHEMATICS,
+                    READING_AND_WRITING,
+                    List.of("java.time..", "java.util.concurrent"))
+                .flatMap(List::stream)
+                .toList(),
             "reading and writing knows the core but no picture and no screen"));
     layers.put(
         "picture",
@@ -228,6 +244,21 @@ class ArchitectureTest {
         .orShould()
         .accessField(System.class, "err")
         .because("the same drive and state must give the same solution, silently")
+        .check(ALL);
+  }
+
+  @Test
+  void recordsAndFilesAreHandedTheirClock() {
+    noClasses()
+        .that()
+        .resideInAnyPackage("tightside.record", "tightside.files", "tightside.session")
+        .should()
+        .callMethod(java.time.Instant.class, "now")
+        .orShould()
+        .callMethod(java.time.Clock.class, "systemUTC")
+        .orShould()
+        .callMethod(java.time.Clock.class, "systemDefaultZone")
+        .because("what was done when has to be tested without waiting for it")
         .check(ALL);
   }
 

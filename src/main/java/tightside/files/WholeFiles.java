@@ -54,11 +54,19 @@ public final class WholeFiles {
   }
 
   static void replace(Path target, byte[] bytes, Disk disk) throws IOException {
+    replace(target, bytes, disk, ".tightside-" + Long.toHexString(System.nanoTime()) + ".part");
+  }
+
+  /**
+   * @param part name of the temporary file; one that an earlier program left is taken away, so that
+   *     nobody else may be writing it
+   */
+  static void replace(Path target, byte[] bytes, Disk disk, String part) throws IOException {
     Path file = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
     refuseHopeless(file, target, disk);
-    Path beside =
-        file.resolveSibling(".tightside-" + Long.toHexString(System.nanoTime()) + ".part");
+    Path beside = file.resolveSibling(part);
     try {
+      Files.deleteIfExists(beside);
       disk.write(beside, bytes);
       keepPermissions(file, beside);
       disk.move(beside, file);
@@ -66,7 +74,16 @@ public final class WholeFiles {
     } catch (IOException e) {
       throw failure(Fault.FILE_NOT_WRITTEN, target, file, e);
     } finally {
+      forget(beside);
+    }
+  }
+
+  /** A disk that failed may refuse this too; what it failed at has been said then. */
+  private static void forget(Path beside) {
+    try {
       Files.deleteIfExists(beside);
+    } catch (IOException e) {
+      return;
     }
   }
 
