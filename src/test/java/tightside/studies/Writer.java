@@ -1,6 +1,7 @@
 package tightside.studies;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -35,14 +36,14 @@ public final class Writer {
             RecordFile.fresh(Path.of(words[0])),
             Executors.newSingleThreadExecutor(),
             clock,
-            outcome -> {
-              if (outcome instanceof Autosave.Outcome.Failed failed) {
-                System.out.println("failed " + failed.sentence());
-              }
-            });
+            outcome -> System.out.println(words(outcome)));
     Head head =
         new Head(clock.instant(), "study", ModelText.of("a.yaml", "", "x".repeat(6_000) + "\n"));
     JobRecord record = JobRecord.begun(head);
+    autosave.changed(record);
+    while (!Files.exists(Path.of(words[0]))) {
+      Thread.sleep(PAUSE_MS);
+    }
     Progress progress = Progress.none();
     for (int i = 0; ; i++) {
       Instant now = clock.instant();
@@ -53,5 +54,11 @@ public final class Writer {
       autosave.changed(record);
       Thread.sleep(PAUSE_MS);
     }
+  }
+
+  private static String words(Autosave.Outcome outcome) {
+    return outcome instanceof Autosave.Outcome.Saved saved
+        ? "saved " + Kills.answers(saved.record())
+        : "failed " + ((Autosave.Outcome.Failed) outcome).sentence();
   }
 }
