@@ -144,7 +144,7 @@ class ArchitectureTest {
         "session",
         new Layer(
             plus(below, "words", "sheet", "lesson"),
-            MATHEMATICS,
+            Stream.concat(MATHEMATICS.stream(), Stream.of("java.time..")).toList(),
             "a session is plain Java, so that all that a window shows can be tested without one"));
     layers.put(
         "command",
@@ -162,7 +162,9 @@ class ArchitectureTest {
         new Layer(
             plus(below, "words", "sheet", "files", "picture", "raster", "lesson", "why", "session"),
             Stream.of(
-                    MATHEMATICS, READING_AND_WRITING, List.of("java.util.concurrent..", "javafx.."))
+                    MATHEMATICS,
+                    READING_AND_WRITING,
+                    List.of("java.time..", "java.util.concurrent..", "javafx.."))
                 .flatMap(List::stream)
                 .toList(),
             "the window alone knows a toolkit; it draws sessions, and knows no command line"));

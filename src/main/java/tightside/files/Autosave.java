@@ -5,7 +5,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import tightside.record.JobRecord;
 
 /**
@@ -33,10 +33,22 @@ public final class Autosave {
     record Failed(String sentence) implements Outcome {}
   }
 
-  private final RecordFile file;
+  /** Where a record is to be written. */
+  public interface Place {
+
+    /**
+     * Asked for once it is needed, by the worker.
+     *
+     * @throws IOException with one sentence for people
+     */
+    RecordFile file() throws IOException;
+  }
+
+  private final Place place;
   private final Executor worker;
   private final Clock clock;
-  private final Consumer<Outcome> told;
+  private final BiConsumer<Autosave, Outcome> told;
+  private Optional<RecordFile> file = Optional.empty();
   private Optional<JobRecord> waiting = Optional.empty();
   private boolean writing;
 
@@ -44,15 +56,21 @@ public final class Autosave {
    * @param worker writes; nothing else that takes long should wait in it
    * @param told what came of each write, by the worker
    */
-  public Autosave(RecordFile file, Executor worker, Clock clock, Consumer<Outcome> told) {
-    this.file = file;
+  public Autosave(Place place, Executor worker, Clock clock, BiConsumer<Autosave, Outcome> told) {
+    this.place = place;
     this.worker = worker;
     this.clock = clock;
     this.told = told;
   }
 
-  public RecordFile file() {
+  /** Where it is written; nothing before the first write. */
+  public synchronized Optional<RecordFile> file() {
     return file;
+  }
+
+  /** Lets others write the file. */
+  public void close() {
+    file().ifPresent(RecordFile::close);
   }
 
   /** Has a record written as it now is. */
@@ -78,13 +96,23 @@ public final class Autosave {
         record = waiting.get();
         waiting = Optional.empty();
       }
-      told.accept(save(record));
+      told.accept(this, save(record));
     }
+  }
+
+  private RecordFile place() throws IOException {
+    if (file().isEmpty()) {
+      RecordFile found = place.file();
+      synchronized (this) {
+        file = Optional.of(found);
+      }
+    }
+    return file().orElseThrow();
   }
 
   private Outcome save(JobRecord record) {
     try {
-      file.save(record);
+      place().save(record);
       return new Outcome.Saved(record, clock.instant());
     } catch (IOException e) {
       return new Outcome.Failed(e.getMessage());

@@ -59,12 +59,13 @@ record EventReader(JsonNode line) {
   }
 
   Head head() throws NotUnderstood {
+    return new Head(moment("begun"), text("by"), model());
+  }
+
+  private ModelText model() throws NotUnderstood {
     EventReader model = new EventReader(section("model"));
-    return new Head(
-        moment("begun"),
-        text("by"),
-        new ModelText(
-            model.text("name"), model.text("place"), model.text("text"), model.text("sha256")));
+    return new ModelText(
+        model.text("name"), model.text("place"), model.text("text"), model.text("sha256"));
   }
 
   Event event() throws NotUnderstood {
@@ -83,6 +84,7 @@ record EventReader(JsonNode line) {
       case "stopped" -> new Event.Stopped(at, text("card"));
       case "went-on" -> new Event.WentOn(at, text("card"));
       case "finished" -> new Event.Finished(at, texts("open"));
+      case "remodelled" -> new Event.Remodelled(at, model());
       case "reopened" -> new Event.Reopened(at);
       case "damage" -> new Event.Damage(at, text("found"));
       default -> throw new NotUnderstood();

@@ -22,7 +22,6 @@ final class EventWords {
   private EventWords() {}
 
   static Map<String, Object> of(Head head) {
-    ModelText model = head.model();
     return object(
         VERSION,
         FORMAT,
@@ -31,15 +30,19 @@ final class EventWords {
         "by",
         head.by(),
         "model",
-        object(
-            "name",
-            model.name(),
-            "place",
-            model.place(),
-            "sha256",
-            model.sha256(),
-            "text",
-            model.text()));
+        model(head.model()));
+  }
+
+  private static Map<String, Object> model(ModelText model) {
+    return object(
+        "name",
+        model.name(),
+        "place",
+        model.place(),
+        "sha256",
+        model.sha256(),
+        "text",
+        model.text());
   }
 
   static Map<String, Object> of(Event event) {
@@ -64,6 +67,8 @@ final class EventWords {
       line.put("card", e.card());
     } else if (event instanceof Event.Finished e) {
       line.put("open", e.leftOpen());
+    } else if (event instanceof Event.Remodelled e) {
+      line.put("model", model(e.model()));
     } else if (event instanceof Event.Damage e) {
       line.put("found", e.sentence());
     }
@@ -80,6 +85,7 @@ final class EventWords {
       case "Stopped" -> "stopped";
       case "WentOn" -> "went-on";
       case "Finished" -> "finished";
+      case "Remodelled" -> "remodelled";
       case "Reopened" -> "reopened";
       default -> "damage";
     };

@@ -23,6 +23,15 @@ final class FileText {
    * @throws Unreadable if there is no such file, or no text in it
    */
   static String of(Path file) throws Unreadable {
+    return trimmed(exact(file));
+  }
+
+  /**
+   * The same, sign by sign.
+   *
+   * @throws Unreadable if there is no such file, or no text in it
+   */
+  static String exact(Path file) throws Unreadable {
     Map<String, Object> path = Map.of("path", file.toString());
     if (!Files.exists(file)) {
       throw new Unreadable(Place.START, Fault.FILE_MISSING, path);
@@ -31,7 +40,7 @@ final class FileText {
       throw new Unreadable(Place.START, Fault.FILE_NOT_PLAIN, path);
     }
     try {
-      return trimmed(text(bytes(file)));
+      return text(bytes(file));
     } catch (IOException e) {
       throw new Unreadable(Place.START, Fault.FILE_CLOSED, path);
     }

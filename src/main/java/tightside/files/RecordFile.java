@@ -24,6 +24,8 @@ public final class RecordFile implements AutoCloseable {
   /** Digest of what this program last knew the file to hold; none where there is to be no file. */
   private Optional<String> known;
 
+  private boolean closed;
+
   private RecordFile(Path path, Optional<String> known, WholeFiles.Disk disk) {
     this.path = path;
     this.known = known;
@@ -72,6 +74,9 @@ public final class RecordFile implements AutoCloseable {
    * @throws IOException with one sentence for people; the file is as it was
    */
   public synchronized void save(JobRecord record) throws IOException {
+    if (closed) {
+      throw refusal(Fault.RECORD_LEFT);
+    }
     byte[] bytes = RecordText.of(record).bytes();
     takeLock();
     refuseOthersWork();
@@ -121,7 +126,19 @@ public final class RecordFile implements AutoCloseable {
         Catalogue.sentence(fault, Map.of("path", path.toString(), "folder", folder.toString())));
   }
 
-  /** Lets others write it. */
+  /** Takes the file away, once the record is kept elsewhere and if nobody else has changed it. */
+  public synchronized void remove() {
+    try {
+      refuseOthersWork();
+      Files.deleteIfExists(path);
+      known = Optional.empty();
+    } catch (IOException e) {
+      // It stays, as a second copy of what is kept elsewhere.
+    }
+    close();
+  }
+
+  /** Lets others write it, and writes it no more. */
   @Override
   public synchronized void close() {
     try {
@@ -132,5 +149,6 @@ public final class RecordFile implements AutoCloseable {
       // The file beside it stays, and the record is offered as one that was left in a hurry.
     }
     lock = Optional.empty();
+    closed = true;
   }
 }

@@ -70,6 +70,9 @@ record Changes(Instant at, boolean undone) {
       return after instanceof Event.Typed t && t.step().equals(typed.step())
           || after instanceof Event.Entered e && e.step().equals(typed.step());
     }
+    if (before instanceof Event.Remodelled && after instanceof Event.Remodelled) {
+      return true;
+    }
     return before instanceof Event.Noted
         && after instanceof Event.Noted
         && Duration.between(before.at(), after.at()).abs().compareTo(ONE_NOTE) < 0;

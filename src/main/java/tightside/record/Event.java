@@ -46,6 +46,9 @@ public sealed interface Event {
     }
   }
 
+  /** The drive was drawn otherwise: the job goes on with another model. */
+  record Remodelled(Instant at, ModelText model) implements Event {}
+
   /** A finished job was taken up again. */
   record Reopened(Instant at) implements Event {}
 

@@ -87,6 +87,15 @@ public record JobRecord(Head head, List<Event> events) {
         .reduce((before, after) -> after);
   }
 
+  /** The model that the job was done with last. */
+  public ModelText model() {
+    return events.stream()
+        .filter(Event.Remodelled.class::isInstance)
+        .map(event -> ((Event.Remodelled) event).model())
+        .reduce((before, after) -> after)
+        .orElse(head.model());
+  }
+
   /** When the job was finished for the first time. */
   public Optional<Instant> finishedAt() {
     return events.stream().filter(Event.Finished.class::isInstance).map(Event::at).findFirst();

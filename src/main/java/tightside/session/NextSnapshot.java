@@ -22,6 +22,7 @@ final class NextSnapshot {
   Seen cover;
   Look look;
   SlackSetup slack;
+  JobState job;
   Optional<State> kept;
   Optional<Plan> unfinished;
   Optional<LessonRun> lesson;
@@ -37,6 +38,7 @@ final class NextSnapshot {
     cover = before.cover();
     look = before.look();
     slack = before.slack();
+    job = before.job();
     kept = before.kept();
     unfinished = before.unfinished();
     lesson = before.lesson();
@@ -54,6 +56,7 @@ final class NextSnapshot {
         cover,
         look,
         slack,
+        job,
         kept,
         unfinished,
         lesson);

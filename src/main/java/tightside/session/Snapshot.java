@@ -26,6 +26,7 @@ import tightside.timing.State;
  * @param counts what was counted, as typed
  * @param cover how much can be seen
  * @param slack what is said of the job while the chain is slack
+ * @param job what is noted for the job, and how far it is
  * @param kept the state that this one is compared with, its crank at the reference position
  * @param unfinished the layout as it is drawn, as long as it makes no drive
  * @param lesson that is under way; as long as it hides what is wrong, all else here is the drive as
@@ -42,6 +43,7 @@ public record Snapshot(
     Seen cover,
     Look look,
     SlackSetup slack,
+    JobState job,
     Optional<State> kept,
     Optional<Plan> unfinished,
     Optional<LessonRun> lesson) {
@@ -79,6 +81,7 @@ public record Snapshot(
         Seen.COVER_OFF,
         Look.usual(),
         slack,
+        JobState.unsaid(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
@@ -142,7 +145,8 @@ public record Snapshot(
     return next(n -> n.counts = other);
   }
 
-  Snapshot with(Seen other) {
+  /** The same with another cover. */
+  public Snapshot with(Seen other) {
     return next(n -> n.cover = other);
   }
 
@@ -153,6 +157,11 @@ public record Snapshot(
 
   Snapshot with(SlackSetup other) {
     return next(n -> n.slack = other);
+  }
+
+  /** The same with another job, or further on with it. */
+  public Snapshot with(JobState other) {
+    return next(n -> n.job = other);
   }
 
   Snapshot keeping(Optional<State> other) {

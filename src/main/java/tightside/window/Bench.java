@@ -10,6 +10,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -29,7 +30,8 @@ public final class Bench extends VBox {
     BUILD("Build"),
     LESSON("Lesson"),
     VALVES("Valves"),
-    COMPARE("Compare");
+    COMPARE("Compare"),
+    JOB("Job");
 
     private final String words;
 
@@ -50,6 +52,7 @@ public final class Bench extends VBox {
   private Consumer<Optional<tightside.window.Card.Stage>> turned = stage -> {};
   private Function<String, Optional<Path>> saveAs = this::ask;
   private Optional<tightside.window.Card.Stage> laid = Optional.empty();
+  private final JobOpening jobs;
   private Card lying = Card.COUNT;
   private SessionView view;
   private boolean sealed;
@@ -57,8 +60,10 @@ public final class Bench extends VBox {
   /**
    * @param worker does what takes long
    * @param player turns the engine where a lesson lets it
+   * @param keeper keeps the job on the desk
    */
-  Bench(Desk desk, Executor worker, Player player) {
+  Bench(Desk desk, Executor worker, Player player, JobKeeper keeper) {
+    jobs = new JobOpening(keeper, problems, worker, Platform::runLater, () -> turnTo(Card.JOB));
     getStyleClass().add("bench");
     makers.put(Card.COUNT, () -> new CountCard(desk));
     makers.put(Card.RESEAT, () -> new ReseatCard(desk));
@@ -71,6 +76,7 @@ public final class Bench extends VBox {
     makers.put(Card.LESSON, () -> new LessonCard(desk, worker, player));
     makers.put(Card.VALVES, () -> new ValvesCard(desk));
     makers.put(Card.COMPARE, () -> new CompareCard(desk));
+    makers.put(Card.JOB, () -> new JobCard(desk, keeper, jobs, worker));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -99,6 +105,16 @@ public final class Bench extends VBox {
 
   ProblemPanel problems() {
     return problems;
+  }
+
+  JobOpening jobs() {
+    return jobs;
+  }
+
+  /** Shows a stop card, whatever lies on the bench. */
+  void stop(String card) {
+    turnTo(Card.JOB);
+    ((JobCard) card()).stop(card);
   }
 
   /** Lays a card on the bench; while a lesson hides what is wrong, only its own is shown. */

@@ -1,10 +1,12 @@
 package tightside.window;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
@@ -12,19 +14,22 @@ import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tightside.files.Demo;
+import tightside.files.JobFolder;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
 
 /** The window as a program of its own. */
 public final class BenchApp extends Application {
 
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "reader");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private static final int LAST_WRITE_SECONDS = 5;
+
+  private final ExecutorService worker = thread("reader");
+
+  /** A thread of its own, so that no long work keeps an entry from the disk. */
+  private final ExecutorService saver = thread("saver");
+
+  private boolean warned;
+  private Runnable leave = () -> {};
 
   private static Consumer<Stage> whenShown = stage -> {};
 
@@ -55,7 +60,18 @@ public final class BenchApp extends Application {
 
   @Override
   public void start(Stage stage) {
-    BenchWindow window = new BenchWindow(FIRST.join(), worker, () -> choose(stage));
+    JobSetting jobs =
+        new JobSetting(Clock.systemDefaultZone(), jobFolder(), saver, new JobChooser(stage));
+    BenchWindow window = new BenchWindow(FIRST.join(), worker, () -> choose(stage), jobs);
+    stage.setOnCloseRequest(
+        e -> {
+          if (!window.jobIsSafe() && !warned) {
+            warned = true;
+            window.tellOfUnsavedJob();
+            e.consume();
+          }
+        });
+    leave = window::leave;
     stage.setTitle("Tightside");
     stage.setScene(window.sceneOf());
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
@@ -67,6 +83,20 @@ public final class BenchApp extends Application {
     whenShown.accept(stage);
   }
 
+  private static ExecutorService thread(String name) {
+    return Executors.newSingleThreadExecutor(
+        work -> {
+          Thread thread = new Thread(work, name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  private static JobFolder jobFolder() {
+    return JobFolder.ofUser(
+        System.getenv(), System.getProperty("user.home"), System.getProperty("os.name"));
+  }
+
   private static Optional<Path> choose(Stage stage) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle("Open a model file");
@@ -75,7 +105,10 @@ public final class BenchApp extends Application {
   }
 
   @Override
-  public void stop() {
+  public void stop() throws InterruptedException {
     worker.shutdownNow();
+    leave.run();
+    saver.shutdown();
+    saver.awaitTermination(LAST_WRITE_SECONDS, TimeUnit.SECONDS);
   }
 }

@@ -1,6 +1,7 @@
 package tightside.window;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -30,6 +31,7 @@ public final class BenchWindow {
   private static final double TYPE = 14;
 
   private final Desk desk;
+  private final JobKeeper keeper;
   private final Player player;
   private final TopBar top;
   private final TurnBar turns;
@@ -45,6 +47,10 @@ public final class BenchWindow {
   private Optional<Card.Stage> laid = Optional.empty();
   private boolean sideBySide;
   private final Label sentence = Controls.label("", "sentence");
+
+  /** What is said of the drive as it is drawn. */
+  private final StackPane room = new StackPane(sentence);
+
   private final Bench bench;
   private final Keys keys;
   private Optional<KeyCard> keyCard = Optional.empty();
@@ -57,11 +63,20 @@ public final class BenchWindow {
    * @param chooser asks the person for a file
    */
   public BenchWindow(Snapshot first, Executor worker, Supplier<Optional<Path>> chooser) {
+    this(first, worker, chooser, JobSetting.passing(worker));
+  }
+
+  /**
+   * @param jobs what the keeping of jobs hangs on
+   */
+  public BenchWindow(
+      Snapshot first, Executor worker, Supplier<Optional<Path>> chooser, JobSetting jobs) {
     desk = new Desk(first);
+    keeper = new JobKeeper(desk, jobs, Platform::runLater);
     player = new Player(desk);
     turns = new TurnBar(desk, player);
-    bench = new Bench(desk, worker, player);
-    Opening opening = new Opening(desk, bench.problems(), worker, Platform::runLater);
+    bench = new Bench(desk, worker, player, keeper);
+    Opening opening = new Opening(desk, bench.problems(), keeper, worker, Platform::runLater);
     Runnable open = () -> chooser.get().ifPresent(opening::open);
     keys = Keys.of(desk, turns, bench, this::toggleKeys, open);
     top = new TopBar(desk, open, this::toggleKeys);
@@ -71,10 +86,10 @@ public final class BenchWindow {
     desk.watch(this::changed);
     bench.whenTurned(this::lay);
     picture.requestFocus();
+    JobsFound.tellOfHurry(jobs, bench.jobs(), bench.problems(), worker, Platform::runLater);
   }
 
   private Scene scene() {
-    StackPane room = new StackPane(sentence);
     room.getStyleClass().add("sentence-room");
     VBox left = new VBox(large, room);
     VBox.setVgrow(large, Priority.ALWAYS);
@@ -104,6 +119,10 @@ public final class BenchWindow {
     if (stage.map(Card.Stage::besidePicture).orElse(true)) {
       large.getChildren().add(drive);
     }
+    // What the drawn drive does says nothing of the engine that is worked on.
+    boolean job = stage.map(Card.Stage::region).filter(JobStage.class::isInstance).isPresent();
+    Controls.visible(room, !job);
+    Controls.visible(turns, !job);
     stage.map(Card.Stage::region).ifPresent(large.getChildren()::add);
     stage.map(Card.Stage::region).ifPresent(BenchWindow::widen);
   }
@@ -210,6 +229,30 @@ public final class BenchWindow {
 
   public Bench bench() {
     return bench;
+  }
+
+  /** Whether all of the job in hand is on the disk. */
+  public boolean jobIsSafe() {
+    return keeper.safe();
+  }
+
+  /** Lays out the job and says why it is not on the disk. */
+  public void tellOfUnsavedJob() {
+    bench.turnTo(Bench.Card.JOB);
+    bench
+        .problems()
+        .say(
+            "This job is not saved yet.",
+            List.of("Save it elsewhere first, or close the window again to lose it."));
+  }
+
+  /** Lets others write the job. */
+  public void leave() {
+    keeper.leave();
+  }
+
+  JobKeeper keeper() {
+    return keeper;
   }
 
   public Desk desk() {

@@ -26,6 +26,16 @@ final class Controls {
     return button;
   }
 
+  /** A button as wide as its room, its words on as many lines as they need. */
+  static Button line(String words, String spoken, Runnable action) {
+    Button button = button(words, spoken, action);
+    button.getStyleClass().add("step-link");
+    button.setWrapText(true);
+    button.setMinWidth(0);
+    button.setMaxWidth(Double.MAX_VALUE);
+    return button;
+  }
+
   static Label label(String words, String... styles) {
     Label label = new Label(words);
     label.getStyleClass().addAll(styles);

@@ -116,6 +116,14 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
           KeyCode.getKeyCode("" + number % 10),
           () -> bench.turnTo(card));
     }
+    any(
+        keys,
+        "F2, F3, F4",
+        "stop: hold-back slipped, chain dropped, resistance",
+        KeyCode.F2,
+        () -> bench.stop("hold-back"));
+    any(keys, "", "", KeyCode.F3, () -> bench.stop("dropped"));
+    any(keys, "", "", KeyCode.F4, () -> bench.stop("resistance"));
     control(keys, "Ctrl++, Ctrl+\u2212", "larger, smaller text", KeyCode.PLUS, larger(1));
     control(keys, "", "", KeyCode.MINUS, larger(-1));
     any(keys, "Tab, Shift+Tab", "from one control to the next", KeyCode.UNDEFINED, () -> {});

@@ -5,8 +5,11 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import tightside.files.Model;
-import tightside.files.ModelReader;
+import tightside.files.ModelFile;
 import tightside.files.ModelReading;
+import tightside.job.Job;
+import tightside.record.Progress;
+import tightside.session.JobState;
 import tightside.session.SlackSetup;
 import tightside.session.Snapshot;
 
@@ -19,30 +22,37 @@ import tightside.session.Snapshot;
  * @param screen runs what touches the window
  */
 record Opening(
-    Desk desk, ProblemPanel problems, Executor worker, Executor screen, AtomicLong asked) {
+    Desk desk,
+    ProblemPanel problems,
+    JobKeeper keeper,
+    Executor worker,
+    Executor screen,
+    AtomicLong asked) {
 
-  Opening(Desk desk, ProblemPanel problems, Executor worker, Executor screen) {
-    this(desk, problems, worker, screen, new AtomicLong());
+  Opening(Desk desk, ProblemPanel problems, JobKeeper keeper, Executor worker, Executor screen) {
+    this(desk, problems, keeper, worker, screen, new AtomicLong());
   }
 
   void open(Path file) {
     long number = asked.incrementAndGet();
     worker.execute(
         () -> {
-          ModelReading reading = ModelReader.read(file);
+          ModelFile read = ModelFile.read(file);
           screen.execute(
               () -> {
                 if (asked.get() == number) {
-                  show(file, reading);
+                  show(file, read);
                 }
               });
         });
   }
 
-  private void show(Path file, ModelReading reading) {
+  private void show(Path file, ModelFile read) {
+    ModelReading reading = read.reading();
     String name = file.getFileName().toString();
     problems.clear();
     reading.model().ifPresent(model -> desk.open(opened(model, name)));
+    reading.model().ifPresent(m -> read.text().ifPresent(text -> keeper.read(m.drive(), text)));
     if (reading.model().isEmpty()) {
       problems.show(name + " can't be opened as it is.", reading.problems());
     } else if (!reading.problems().isEmpty()) {
@@ -55,6 +65,7 @@ record Opening(
     OptionalDouble play =
         model.job().isEmpty() ? OptionalDouble.empty() : model.job().get().lockingToolPlayDegrees();
     return Snapshot.opened(
-        model.drive(), name, SlackSetup.of(play, model.engine(), model.phasers()));
+            model.drive(), name, SlackSetup.of(play, model.engine(), model.phasers()))
+        .with(new JobState(model.job().orElseGet(Job::unsaid), Progress.none()));
   }
 }

@@ -12,6 +12,7 @@ final class ProblemPanel extends VBox {
 
   private final Label title = Controls.label("", "card-title");
   private final VBox list = new VBox();
+  private final Button offer = Controls.button("", "", () -> {});
 
   ProblemPanel() {
     getStyleClass().add("problems");
@@ -21,8 +22,34 @@ final class ProblemPanel extends VBox {
     scroll.getStyleClass().add("problem-scroll");
     Button close = Controls.button("Close", "Close the list of problems", this::clear);
     close.setId("close-problems");
-    getChildren().addAll(title, scroll, close);
+    offer.setId("offer");
+    getChildren().addAll(title, scroll, Controls.flow(offer, close));
     clear();
+  }
+
+  /**
+   * Says something with nothing to do about it here.
+   *
+   * @param heading one sentence
+   */
+  void say(String heading, List<String> lines) {
+    title.setText(heading);
+    list.getChildren().setAll(Controls.sentences(lines, "note"));
+    Controls.visible(offer, false);
+    Controls.visible(this, true);
+  }
+
+  /** Says something, and offers what can be done. */
+  void offer(String heading, List<String> lines, String words, Runnable action) {
+    say(heading, lines);
+    offer.setText(words);
+    offer.setAccessibleText(words);
+    offer.setOnAction(
+        e -> {
+          clear();
+          action.run();
+        });
+    Controls.visible(offer, true);
   }
 
   void clear() {
@@ -44,6 +71,7 @@ final class ProblemPanel extends VBox {
       label.setAccessibleText(words);
       list.getChildren().add(label);
     }
+    Controls.visible(offer, false);
     Controls.visible(this, true);
   }
 }

@@ -183,7 +183,7 @@ class RecordFileTest {
     List<Runnable> work = new ArrayList<>();
     Path inner = folder.resolve("later");
     try (RecordFile file = RecordFile.fresh(inner.resolve("job.tightside-job"))) {
-      Autosave autosave = new Autosave(file, work::add, clock, outcomes::add);
+      Autosave autosave = new Autosave(() -> file, work::add, clock, (by, o) -> outcomes.add(o));
       autosave.changed(FEW);
       work.remove(0).run();
       assertThat(outcomes).singleElement().isInstanceOf(Outcome.Failed.class);

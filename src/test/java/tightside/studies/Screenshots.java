@@ -19,10 +19,15 @@ import tightside.drive.Role;
 import tightside.drive.Seen;
 import tightside.session.Comparing;
 import tightside.session.Edits;
+import tightside.session.JobEdits;
+import tightside.session.JobPage;
 import tightside.session.Look;
 import tightside.session.PlanEdits;
+import tightside.session.StepAnswer;
 import tightside.session.StrandId;
 import tightside.session.Turns;
+import tightside.sheet.Field;
+import tightside.sheet.Step;
 import tightside.timing.Seat;
 import tightside.window.Bench;
 import tightside.window.BenchWindow;
@@ -77,6 +82,10 @@ public final class Screenshots {
       shoot("touching", "one-tooth-touches", size, Bench.Card.VALVES, Screenshots::touching);
       shoot("overlaid", "one-tooth-touches", size, Bench.Card.COMPARE, Screenshots::overlaid);
       shoot("beside", "one-tooth-touches", size, Bench.Card.COMPARE, Screenshots::beside);
+      shoot("job", "two-cams-arm", size, Bench.Card.JOB, Screenshots::jobCounted);
+      shoot("job-wrong", "two-cams-arm", size, Bench.Card.JOB, Screenshots::jobWrong);
+      shoot("job-stopped", "v-six-two-stages", size, Bench.Card.JOB, Screenshots::jobStopped);
+      shoot("job-finished", "two-cams-arm", size, Bench.Card.JOB, Screenshots::jobFinished);
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
   }
@@ -116,6 +125,48 @@ public final class Screenshots {
   private static void beside(Desk desk) {
     overlaid(desk);
     desk.look(look -> look.with(look.show().sideBySide(true)));
+  }
+
+  private static List<Step> toEnter(Desk desk) {
+    return JobPage.of(desk.now()).sheet().toEnter();
+  }
+
+  private static void enter(Desk desk, Step step, String given) {
+    String part = JobPage.of(desk.now()).section(step).part().title();
+    desk.act(now -> JobEdits.enter(now, step, StepAnswer.of(step, given).answer(part)));
+  }
+
+  /** The first count right, the second about to be entered. */
+  private static void jobCounted(Desk desk) {
+    desk.act(now -> JobEdits.note(now, "Practice engine on the stand, both phasers"));
+    for (Step step : toEnter(desk)) {
+      if (step.field() instanceof Field.Links links && links.from().equals("crank")) {
+        enter(desk, step, "" + links.right());
+      }
+    }
+  }
+
+  private static void jobWrong(Desk desk) {
+    jobCounted(desk);
+    for (Step step : toEnter(desk)) {
+      if (step.field() instanceof Field.Links links && links.from().equals("intake")) {
+        desk.act(now -> JobEdits.type(now, step, "" + (links.right() - 1)));
+        return;
+      }
+    }
+  }
+
+  private static void jobStopped(Desk desk) {
+    jobCounted(desk);
+    desk.act(now -> JobEdits.stop(now, "stop/hold-back"));
+  }
+
+  private static void jobFinished(Desk desk) {
+    jobCounted(desk);
+    desk.act(now -> JobEdits.finish(now, List.of("Do it all again.")));
+    desk.act(JobEdits::reopen);
+    desk.act(now -> JobEdits.note(now, "One more thing."));
+    desk.act(now -> JobEdits.finish(now, List.of()));
   }
 
   private static void counted(Desk desk) {

@@ -33,10 +33,10 @@ public final class Writer {
     Clock clock = Clock.systemUTC();
     Autosave autosave =
         new Autosave(
-            RecordFile.fresh(Path.of(words[0])),
+            () -> RecordFile.fresh(Path.of(words[0])),
             Executors.newSingleThreadExecutor(),
             clock,
-            outcome -> System.out.println(words(outcome)));
+            (by, outcome) -> System.out.println(words(outcome)));
     Head head =
         new Head(clock.instant(), "study", ModelText.of("a.yaml", "", "x".repeat(6_000) + "\n"));
     JobRecord record = JobRecord.begun(head);

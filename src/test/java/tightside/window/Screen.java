@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.scene.Node;
@@ -37,6 +39,13 @@ final class Screen {
   private Optional<Path> chosen = Optional.empty();
 
   Screen(Snapshot first) {
+    this(first, Optional.empty());
+  }
+
+  /**
+   * @param jobs made from what the window's work is handed to
+   */
+  Screen(Snapshot first, Optional<Function<Executor, JobSetting>> jobs) {
     try {
       stage = FxToolkit.registerPrimaryStage();
     } catch (TimeoutException e) {
@@ -44,7 +53,11 @@ final class Screen {
     }
     on(
         () -> {
-          window = new BenchWindow(first, waiting::add, () -> chosen);
+          window =
+              jobs.isPresent()
+                  ? new BenchWindow(
+                      first, waiting::add, () -> chosen, jobs.get().apply(waiting::add))
+                  : new BenchWindow(first, waiting::add, () -> chosen);
           stage.setScene(window.sceneOf());
           stage.setX(0);
           stage.setY(0);
