@@ -30,12 +30,13 @@ final class CountsVerb extends ModelVerb {
                 "model", model.drive().name(),
                 "chains", SolutionJson.chains(solution),
                 "unknown", SolutionJson.unknown(solution)),
-        () -> text(new SolutionText(solver, solution)));
+        () -> text(model, new SolutionText(solver, solution)));
   }
 
-  private static List<String> text(SolutionText text) {
+  private static List<String> text(Model model, SolutionText text) {
     List<String> lines = new ArrayList<>(text.title());
     lines.addAll(text.chains());
+    model.measured().ifPresent(m -> lines.addAll(SurveyText.counts(m.adjustment())));
     lines.addAll(text.end());
     return lines;
   }

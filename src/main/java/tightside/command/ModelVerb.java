@@ -8,8 +8,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tightside.files.MeasuredDrive;
 import tightside.files.Model;
 import tightside.files.ModelReading;
+import tightside.words.SurveyWords;
 
 /** A verb that reads one model and answers one question of it. */
 abstract class ModelVerb implements Callable<Integer> {
@@ -45,7 +47,27 @@ abstract class ModelVerb implements Callable<Integer> {
     if (reading.model().isEmpty()) {
       return Answer.INPUT_UNUSABLE;
     }
-    return print(answer(reading.model().get()));
+    Model model = reading.model().get();
+    return print(measured(model, answer(model.adjusted())));
+  }
+
+  /** The answer, with what has to be known of a drive that was measured. */
+  private static Answer measured(Model model, Answer answer) {
+    return model
+        .measured()
+        .map(MeasuredDrive::adjustment)
+        .map(
+            a ->
+                new Answer(
+                    answer.code(),
+                    () -> SurveyJson.added(answer.json().get(), a),
+                    () -> SurveyText.added(answer.text().get(), a)))
+        .orElse(answer);
+  }
+
+  /** What a picture of a drive must say that is only measured. */
+  static Optional<String> notProved(Model model) {
+    return model.measured().map(MeasuredDrive::adjustment).flatMap(SurveyWords::notProved);
   }
 
   /** Reads the file and names its problems on standard error, before anything is answered. */

@@ -76,6 +76,6 @@ final class PictureVerb extends ModelVerb {
   private Picture picture(Model model, Solution solution) {
     return valves
         ? EngineAsDrawn.picture(model, solution)
-        : DrivePicture.of(solution, PictureOptions.full());
+        : DrivePicture.of(solution, PictureOptions.full().withCaution(notProved(model)));
   }
 }

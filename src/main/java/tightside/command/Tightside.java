@@ -46,6 +46,7 @@ public final class Tightside implements Callable<Integer> {
     verbs.put("hold-back", HoldBackVerb::new);
     verbs.put("valves", ValvesVerb::new);
     verbs.put("explain", ExplainVerb::new);
+    verbs.put("measure", MeasureVerb::new);
     verbs.put("check", CheckVerb::new);
     verbs.put("picture", PictureVerb::new);
     verbs.put("lesson", LessonVerb::new);

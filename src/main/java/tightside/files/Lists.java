@@ -110,6 +110,11 @@ final class Lists {
         : Optional.empty();
   }
 
+  /** The two values of a list of two; none if it is no such list. */
+  static List<Value> pair(Optional<Value> value, String shape) {
+    return items(value, 2, shape);
+  }
+
   /** The three points of a rubbing face, mm. */
   static Optional<FaceCurve> face(Optional<Value> value) {
     List<Vector2D> points = new ArrayList<>();

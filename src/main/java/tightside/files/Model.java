@@ -14,10 +14,16 @@ import tightside.job.Job;
 /**
  * All that a model file says.
  *
+ * @param drive as drawn
  * @param phasers by the camshaft that carries one
+ * @param measured what was measured on the engine, if the drawing is a sketch
  */
 public record Model(
-    Drive drive, Optional<Engine> engine, Map<String, Phaser> phasers, Optional<Job> job) {
+    Drive drive,
+    Optional<Engine> engine,
+    Map<String, Phaser> phasers,
+    Optional<Job> job,
+    Optional<MeasuredDrive> measured) {
 
   public Model {
     phasers = Map.copyOf(phasers);
@@ -32,6 +38,19 @@ public record Model(
       refuseNoCamshaft(drive, shaft, "phaser");
     }
     engine.ifPresent(e -> e.valves().forEach(v -> refuseNoCamshaft(drive, v.shaft(), "valve")));
+  }
+
+  /** A drive that is what it is drawn. */
+  public Model(
+      Drive drive, Optional<Engine> engine, Map<String, Phaser> phasers, Optional<Job> job) {
+    this(drive, engine, phasers, job, Optional.empty());
+  }
+
+  /** The same model with the drive that the measurements make, where there are any. */
+  public Model adjusted() {
+    return measured
+        .map(m -> new Model(m.adjustment().best(), engine, phasers, job, measured))
+        .orElse(this);
   }
 
   /** A drive with nothing said about its engine or the work on it. */

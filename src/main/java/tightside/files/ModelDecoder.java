@@ -43,11 +43,20 @@ final class ModelDecoder {
     Parts parts = DriveDecoder.parts(s);
     Optional<Value> behind = s.may("engine");
     Optional<Value> work = s.may("job");
+    Optional<Value> survey = s.may("measurements");
     Optional<Drive> drive = s.sound() && complaints.errors() == 0 ? drive(parts) : Optional.empty();
+    Optional<MeasuredDrive> measured =
+        drive.isPresent() && survey.isPresent()
+            ? SurveyDecoder.measured(survey.get(), drive.get())
+            : Optional.empty();
+    if (drive.isPresent() && complaints.errors() == 0) {
+      Drive used = measured.isPresent() ? measured.get().adjustment().best() : drive.get();
+      tell(Inspection.of(Solver.of(used)));
+    }
     Optional<Engine> engine = EngineDecoder.engine(behind, parts.shafts());
     Optional<Job> job = EngineDecoder.job(work);
     return complaints.errors() == 0
-        ? Optional.of(new Model(drive.get(), engine, parts.phasers(), job))
+        ? Optional.of(new Model(drive.get(), engine, parts.phasers(), job, measured))
         : Optional.empty();
   }
 
@@ -57,11 +66,9 @@ final class ModelDecoder {
     if (complaints.errors() > 0) {
       return Optional.empty();
     }
-    Drive drive =
+    return Optional.of(
         new Drive(
-            parts.name().get(), parts.about(), rotation, parts.shafts().get(), parts.chains());
-    tell(Inspection.of(Solver.of(drive)));
-    return Optional.of(drive);
+            parts.name().get(), parts.about(), rotation, parts.shafts().get(), parts.chains()));
   }
 
   private void tell(List<Finding> findings) {

@@ -13,6 +13,7 @@ import tightside.engine.Phaser;
 import tightside.engine.Spring;
 import tightside.engine.Valve;
 import tightside.job.Job;
+import tightside.survey.Survey;
 
 /**
  * Writes models in format 1: what is read back is equal to what was written. Numbers are exact,
@@ -30,6 +31,7 @@ public final class ModelWriter {
     writer.drive(Plan.of(model.drive()), model.phasers());
     model.engine().ifPresent(writer::engine);
     model.job().ifPresent(writer::job);
+    model.measured().ifPresent(m -> writer.survey(m.survey()));
     return writer.text.toString();
   }
 
@@ -134,6 +136,11 @@ public final class ModelWriter {
     job.lockingToolPlayDegrees()
         .ifPresent(play -> line("  locking-tool-play: " + YamlText.number(play)));
     job.note().ifPresent(note -> line("  note: " + YamlText.line(note)));
+  }
+
+  private void survey(Survey survey) {
+    line("measurements:");
+    SurveyWriter.lines(survey).forEach(entry -> line("  - " + entry));
   }
 
   private void line(String line) {

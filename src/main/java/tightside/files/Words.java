@@ -60,7 +60,8 @@ final class Words {
     }
   }
 
-  private static Optional<String> text(Optional<Value> value) {
+  /** Any text. */
+  static Optional<String> text(Optional<Value> value) {
     if (value.isEmpty()) {
       return Optional.empty();
     }

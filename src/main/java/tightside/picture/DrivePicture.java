@@ -167,7 +167,7 @@ public final class DrivePicture {
       Notes.schematic(draft, em);
     }
     if (options.notes()) {
-      Notes.write(draft, solution, em);
+      Notes.write(draft, solution, options.caution(), em);
     }
   }
 }

@@ -31,8 +31,9 @@ final class Notes {
             Part.whole());
   }
 
-  static void write(Draft draft, Solution solution, double em) {
+  static void write(Draft draft, Solution solution, Optional<String> caution, double em) {
     Notes notes = new Notes(draft, em);
+    notes.line(Ink.WARNING, caution, Part.whole());
     for (ChainSolution chain : solution.chains()) {
       boolean grave = !(chain.fit() instanceof ChainFit.Solved) || !chain.marksOff().isEmpty();
       notes.line(

@@ -11,6 +11,7 @@ import tightside.timing.Seat;
  * @param notes what is to be said of a chain or the drive as a whole, under it
  * @param legend what the signs mean
  * @param front the chain to be drawn in front; nothing leaves that to the picture
+ * @param caution what must be known of all that is shown, such as that it is only measured
  * @param textScale size of all words; 1 suits a picture as large as a page
  * @param painted teeth by which sprockets sat off when the links under their marks were painted
  */
@@ -19,6 +20,7 @@ public record PictureOptions(
     boolean notes,
     boolean legend,
     Optional<String> front,
+    Optional<String> caution,
     double textScale,
     Map<Seat, Integer> painted) {
 
@@ -31,23 +33,31 @@ public record PictureOptions(
 
   /** Everything. */
   public static PictureOptions full() {
-    return new PictureOptions(true, true, true, Optional.empty(), 1, Map.of());
+    return new PictureOptions(
+        true, true, true, Optional.empty(), Optional.empty(), 1, Map.of());
   }
 
   /** The drive with its labels, for those who say all else beside it. */
   public static PictureOptions labelled(Optional<String> front, double textScale) {
-    return new PictureOptions(true, false, false, front, textScale, Map.of());
+    return new PictureOptions(
+        true, false, false, front, Optional.empty(), textScale, Map.of());
   }
 
   public PictureOptions withFront(String chain) {
-    return new PictureOptions(labels, notes, legend, Optional.of(chain), textScale, painted);
+    return new PictureOptions(
+        labels, notes, legend, Optional.of(chain), caution, textScale, painted);
+  }
+
+  public PictureOptions withCaution(Optional<String> words) {
+    return new PictureOptions(labels, notes, legend, front, words, textScale, painted);
   }
 
   public PictureOptions withoutWords() {
-    return new PictureOptions(false, false, false, front, textScale, painted);
+    return new PictureOptions(
+        false, false, false, front, Optional.empty(), textScale, painted);
   }
 
   public PictureOptions paintedWith(Map<Seat, Integer> reseats) {
-    return new PictureOptions(labels, notes, legend, front, textScale, reseats);
+    return new PictureOptions(labels, notes, legend, front, caution, textScale, reseats);
   }
 }

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.hipparchus.exception.MathRuntimeException;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
+import tightside.drive.Finding;
 
 /** The steps of an adjustment. */
 final class Adjusting {
@@ -174,13 +175,9 @@ final class Adjusting {
         checked.stream()
             .filter(c -> !c.unchecked() && Math.abs(c.normalised()) > Detection.CRITICAL)
             .max(Comparator.comparingDouble(c -> Math.abs(c.normalised())));
-    Optional<Drive> drive = Optional.empty();
-    Optional<String> trouble = Optional.empty();
-    try {
-      drive = Optional.of(unknowns.at(fit.unknowns()).drive(drawn));
-    } catch (IllegalArgumentException none) {
-      trouble = Optional.of(none.getMessage());
-    }
+    Site site = unknowns.at(fit.unknowns());
+    List<Finding> trouble = site.trouble(drawn);
+    Optional<Drive> drive = trouble.isEmpty() ? Optional.of(site.drive(drawn)) : Optional.empty();
     return new Adjustment(
         drawn,
         survey,

@@ -3,6 +3,7 @@ package tightside.survey;
 import java.util.List;
 import java.util.Optional;
 import tightside.drive.Drive;
+import tightside.drive.Finding;
 
 /**
  * A measured drive, adjusted.
@@ -16,7 +17,7 @@ import tightside.drive.Drive;
  * @param counts of every strand of every chain, by what was measured
  * @param next what to measure next, and for which count; nothing where every count is sure
  * @param drive the adjusted drive; nothing if what was measured makes none
- * @param trouble what is wrong with it then
+ * @param trouble what keeps it from being one then
  */
 public record Adjustment(
     Drive drawn,
@@ -28,7 +29,7 @@ public record Adjustment(
     List<SureCount> counts,
     Optional<Next> next,
     Optional<Drive> drive,
-    Optional<String> trouble) {
+    List<Finding> trouble) {
 
   /** A measurement for the sake of the least sure count. */
   public record Next(SureCount count, Optional<Proposal> proposal) {}
@@ -36,6 +37,7 @@ public record Adjustment(
   public Adjustment {
     measurements = List.copyOf(measurements);
     counts = List.copyOf(counts);
+    trouble = List.copyOf(trouble);
   }
 
   /**

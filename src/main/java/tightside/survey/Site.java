@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Arm;
+import tightside.drive.Audit;
 import tightside.drive.Chain;
 import tightside.drive.ChainInPlace;
 import tightside.drive.Drive;
 import tightside.drive.Face;
+import tightside.drive.Finding;
 import tightside.drive.Gearing;
 import tightside.drive.Shaft;
 import tightside.drive.Sprocket;
@@ -88,10 +90,15 @@ record Site(
         new ChainInPlace(chain, centres, senses, travel), extensionMm.getOrDefault(name, 0.0));
   }
 
+  /** What keeps this from being a drive; nothing if it is one. */
+  List<Finding> trouble(Drive like) {
+    return Audit.of(like.rotation(), shafts, chains);
+  }
+
   /**
    * The drive that this makes.
    *
-   * @throws IllegalArgumentException with what is wrong, if it makes none
+   * @throws IllegalArgumentException if it makes none
    */
   Drive drive(Drive like) {
     return new Drive(like.name(), like.about(), like.rotation(), shafts, chains);

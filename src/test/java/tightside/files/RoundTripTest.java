@@ -36,7 +36,8 @@ class RoundTripTest {
         "/tightside/answered.yaml",
         "/tightside/files/two-wheels.yaml",
         "/tightside/files/three-wheels.yaml",
-        "/tightside/files/counted.yaml"
+        "/tightside/files/counted.yaml",
+        "/tightside/files/measured.yaml"
       })
   void everySampleReadsBackEqual(String resource) {
     Model model = read(Samples.text(resource));

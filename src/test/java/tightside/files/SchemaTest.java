@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tightside.drive.Limits;
+import tightside.survey.Reading;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLMapper;
@@ -33,7 +34,11 @@ class SchemaTest {
 
   @Test
   void everySampleIsValid() {
-    for (String sample : List.of(Samples.answered(), Samples.twoWheels())) {
+    for (String sample :
+        List.of(
+            Samples.answered(),
+            Samples.twoWheels(),
+            Samples.text("/tightside/files/measured.yaml"))) {
       assertThat(refusals(schema(), sample)).isEmpty();
     }
   }
@@ -108,6 +113,11 @@ class SchemaTest {
     limits.put("/engine/properties/rod", Limits.ROD_MM);
     limits.put("/engine/properties/compression-ratio", Limits.COMPRESSION_RATIO);
     limits.put("/job/properties/locking-tool-play", Limits.LOCKING_PLAY_DEGREES);
+    limits.put("/read-mm", Limits.POSITION_MM);
+    limits.put("/diameter", SurveyDecoder.DIAMETER_MM);
+    limits.put("/sigma", Reading.SIGMA);
+    limits.put("/pitches/properties/pitches", SurveyDecoder.PITCHES);
+    limits.put("/count/properties/links", SurveyDecoder.STRAND_LINKS);
     limits.forEach(
         (path, limit) -> {
           JsonNode at = defs.at(path);
