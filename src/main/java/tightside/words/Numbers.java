@@ -13,9 +13,11 @@ public final class Numbers {
     return fixed(mm, 1) + " mm";
   }
 
-  /** A size given by a person, as given: 8 mm, 9.525 mm. */
+  /**
+   * A size given by a person, as given: 8 mm, 9.525 mm; one worked out, to a hundred-thousandth.
+   */
   public static String sizeMm(double mm) {
-    return plain(mm) + " mm";
+    return plain(Math.rint(mm * 1e5) / 1e5) + " mm";
   }
 
   /** An angle of a shaft, without its sign: two decimals. */

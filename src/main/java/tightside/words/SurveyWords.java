@@ -68,12 +68,12 @@ public final class SurveyWords {
       return read + "; nothing checks this.";
     }
     double off = Math.abs(c.residual());
+    int decimals = m.reading().sigma() < 0.1 ? 2 : 1;
+    boolean none = Double.parseDouble(Numbers.fixed(off, decimals)) == 0;
     String by =
-        Numbers.fixed(off, 2).equals("0.00")
+        none
             ? "just what the rest says"
-            : value(m, off).replaceFirst("^0\\.0+ ", "hardly any ")
-                + (c.residual() > 0 ? " more" : " less")
-                + " than the rest says";
+            : value(m, off) + (c.residual() > 0 ? " more" : " less") + " than the rest says";
     boolean bad = Math.abs(c.normalised()) > Detection.CRITICAL;
     return read + ", " + by + (bad ? ": suspicious." : ".");
   }
