@@ -44,11 +44,11 @@ public record Adjustment(
    * Adjusts a drive to what was measured on it.
    *
    * @return nothing where it does not settle: what was measured and what is drawn have nothing to
-   *     do with each other
+   *     do with each other, or the drive is counted only and has no places to begin with
    * @throws IllegalArgumentException if the survey names what the drive has not
    */
   public static Optional<Adjustment> of(Drive drawn, Survey survey) {
-    return new Adjusting(drawn, survey).adjusted();
+    return drawn.countedOnly() ? Optional.empty() : new Adjusting(drawn, survey).adjusted();
   }
 
   /**
