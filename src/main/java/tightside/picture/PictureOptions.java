@@ -33,14 +33,12 @@ public record PictureOptions(
 
   /** Everything. */
   public static PictureOptions full() {
-    return new PictureOptions(
-        true, true, true, Optional.empty(), Optional.empty(), 1, Map.of());
+    return new PictureOptions(true, true, true, Optional.empty(), Optional.empty(), 1, Map.of());
   }
 
   /** The drive with its labels, for those who say all else beside it. */
   public static PictureOptions labelled(Optional<String> front, double textScale) {
-    return new PictureOptions(
-        true, false, false, front, Optional.empty(), textScale, Map.of());
+    return new PictureOptions(true, false, false, front, Optional.empty(), textScale, Map.of());
   }
 
   public PictureOptions withFront(String chain) {
@@ -53,8 +51,7 @@ public record PictureOptions(
   }
 
   public PictureOptions withoutWords() {
-    return new PictureOptions(
-        false, false, false, front, Optional.empty(), textScale, painted);
+    return new PictureOptions(false, false, false, front, Optional.empty(), textScale, painted);
   }
 
   public PictureOptions paintedWith(Map<Seat, Integer> reseats) {
