@@ -26,6 +26,7 @@ final class NextSnapshot {
   Optional<State> kept;
   Optional<Plan> unfinished;
   Optional<LessonRun> lesson;
+  Optional<OwnForm> typed;
 
   NextSnapshot(Snapshot before) {
     drive = before.drive();
@@ -42,6 +43,7 @@ final class NextSnapshot {
     kept = before.kept();
     unfinished = before.unfinished();
     lesson = before.lesson();
+    typed = before.typed();
   }
 
   Snapshot made() {
@@ -59,6 +61,7 @@ final class NextSnapshot {
         job,
         kept,
         unfinished,
-        lesson);
+        lesson,
+        typed);
   }
 }

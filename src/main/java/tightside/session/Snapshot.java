@@ -31,6 +31,7 @@ import tightside.timing.State;
  * @param unfinished the layout as it is drawn, as long as it makes no drive
  * @param lesson that is under way; as long as it hides what is wrong, all else here is the drive as
  *     it belongs
+ * @param typed the form for a drive of one's own, once anything of it is typed
  */
 public record Snapshot(
     Drive drive,
@@ -46,7 +47,8 @@ public record Snapshot(
     JobState job,
     Optional<State> kept,
     Optional<Plan> unfinished,
-    Optional<LessonRun> lesson) {
+    Optional<LessonRun> lesson,
+    Optional<OwnForm> typed) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -82,6 +84,7 @@ public record Snapshot(
         Look.usual(),
         slack,
         JobState.unsaid(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
@@ -185,6 +188,15 @@ public record Snapshot(
   /** With a layout that makes no drive yet. */
   Snapshot withUnfinished(Optional<Plan> plan) {
     return next(n -> n.unfinished = plan);
+  }
+
+  /** The form for a drive of one's own: as typed, or as the drive has it, or with nothing typed. */
+  public OwnForm own() {
+    return typed.or(() -> OwnForm.of(drive)).orElseGet(OwnForm::begun);
+  }
+
+  Snapshot withOwn(OwnForm form) {
+    return next(n -> n.typed = Optional.of(form));
   }
 
   /** With the drive drawn otherwise; of what was done to it, what still has a meaning stays. */

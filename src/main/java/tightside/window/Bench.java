@@ -31,7 +31,8 @@ public final class Bench extends VBox {
     LESSON("Lesson"),
     VALVES("Valves"),
     COMPARE("Compare"),
-    JOB("Job");
+    JOB("Job"),
+    OWN("Own");
 
     private final String words;
 
@@ -77,6 +78,9 @@ public final class Bench extends VBox {
     makers.put(Card.VALVES, () -> new ValvesCard(desk));
     makers.put(Card.COMPARE, () -> new CompareCard(desk));
     makers.put(Card.JOB, () -> new JobCard(desk, keeper, jobs, worker));
+    makers.put(
+        Card.OWN,
+        () -> new OwnCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -122,6 +126,9 @@ public final class Bench extends VBox {
     lying = card;
     choice.show(card);
     lay();
+    if (!sealed) {
+      card().turned();
+    }
   }
 
   private void lay() {

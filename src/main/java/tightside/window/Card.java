@@ -34,6 +34,9 @@ abstract class Card extends VBox {
     return Optional.empty();
   }
 
+  /** A person has turned to this card. */
+  void turned() {}
+
   final void show(SessionView view) {
     showing = true;
     if (known != view.snapshot().drive()) {
