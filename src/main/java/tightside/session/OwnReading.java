@@ -1,6 +1,7 @@
 package tightside.session;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,6 +55,9 @@ public record OwnReading(
 
   private static final int WHOLE = -1;
 
+  /** More digits than these no ruler has. */
+  private static final int TYPED_DIGITS = 9;
+
   public OwnReading {
     refusals = Map.copyOf(refusals);
     missing = List.copyOf(missing);
@@ -65,7 +69,10 @@ public record OwnReading(
   }
 
   static String plain(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return BigDecimal.valueOf(value)
+        .round(new MathContext(TYPED_DIGITS))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** Links from mark to mark of a strand, as typed; nothing if they can't be read. */
