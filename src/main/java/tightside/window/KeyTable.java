@@ -107,8 +107,17 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     keys.add(new Key("", "", false, new Stroke(KeyCode.Z, true, true), desk::redo));
     control(keys, "Ctrl+O", "open a model file", KeyCode.O, open);
     int number = 0;
+    control(
+        keys,
+        "Ctrl+N",
+        "a drive of your own by its counts: the card " + Bench.Card.OWN.words(),
+        KeyCode.N,
+        () -> bench.turnTo(Bench.Card.OWN));
     for (Bench.Card card : Bench.Card.values()) {
       number++;
+      if (card == Bench.Card.OWN) {
+        continue;
+      }
       control(
           keys,
           "Ctrl+" + number % 10,
