@@ -72,4 +72,12 @@ public record Engine(
   public List<String> camshafts() {
     return valves.stream().map(Valve::shaft).distinct().toList();
   }
+
+  /** The same engine with a camshaft called otherwise. */
+  public Engine renamed(String before, String after) {
+    List<Valve> others =
+        valves.stream().map(v -> v.shaft().equals(before) ? v.on(after) : v).toList();
+    return new Engine(
+        boreMm, strokeMm, rodMm, compressionRatio, others, phasesDegrees, atReferenceDegrees);
+  }
 }

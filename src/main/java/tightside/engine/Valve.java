@@ -87,4 +87,10 @@ public record Valve(
   private double way(double degreesFromCentreline) {
     return 1 - degreesFromCentreline / (durationDegrees / 2);
   }
+
+  /** The same valve on another camshaft. */
+  Valve on(String otherShaft) {
+    return new Valve(
+        otherShaft, liftMm, durationDegrees, centrelineDegrees, law, tiltDegrees, gapMm, spring);
+  }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import tightside.drive.Audit;
 import tightside.drive.Drive;
 import tightside.drive.Finding;
+import tightside.drive.Plan;
 import tightside.engine.Engine;
 import tightside.files.DriveDecoder.Parts;
 import tightside.geometry.Rotation;
@@ -29,22 +30,23 @@ final class ModelDecoder {
   /**
    * @throws Unreadable for a format from the future
    */
-  static Optional<Model> decode(Node root, Complaints complaints) throws Unreadable {
+  static Decoded decode(Node root, Complaints complaints) throws Unreadable {
     FormatVersion.refuseOther(root, complaints);
     Optional<SectionReader> section =
         SectionReader.of(Optional.of(new Value(root, "", root.at(), complaints)));
     return section.isPresent()
         ? new ModelDecoder(root, complaints).model(section.get())
-        : Optional.empty();
+        : Decoded.nothing();
   }
 
-  private Optional<Model> model(SectionReader s) {
+  private Decoded model(SectionReader s) {
     s.may(FormatVersion.KEY);
     Parts parts = DriveDecoder.parts(s);
     Optional<Value> behind = s.may("engine");
     Optional<Value> work = s.may("job");
     Optional<Value> survey = s.may("measurements");
-    Optional<Drive> drive = s.sound() && complaints.errors() == 0 ? drive(parts) : Optional.empty();
+    boolean sound = s.sound() && complaints.errors() == 0;
+    Optional<Drive> drive = sound ? drive(parts) : Optional.empty();
     Optional<MeasuredDrive> measured =
         drive.isPresent() && survey.isPresent()
             ? SurveyDecoder.measured(survey.get(), drive.get())
@@ -55,9 +57,25 @@ final class ModelDecoder {
     }
     Optional<Engine> engine = EngineDecoder.engine(behind, parts.shafts());
     Optional<Job> job = EngineDecoder.job(work);
-    return complaints.errors() == 0
-        ? Optional.of(new Model(drive.get(), engine, parts.phasers(), job, measured))
-        : Optional.empty();
+    if (complaints.errors() == 0) {
+      Model model = new Model(drive.get(), engine, parts.phasers(), job, measured);
+      return new Decoded(Optional.of(model), Optional.empty());
+    }
+    boolean whole = sound && survey.isEmpty() && engine.isPresent() == behind.isPresent();
+    return new Decoded(
+        Optional.empty(),
+        whole
+            ? Optional.of(new Unfinished(plan(parts), engine, parts.phasers(), job))
+            : Optional.empty());
+  }
+
+  private static Plan plan(Parts parts) {
+    return new Plan(
+        parts.name().get(),
+        parts.about(),
+        parts.rotation().get(),
+        parts.shafts().get(),
+        parts.chains());
   }
 
   private Optional<Drive> drive(Parts parts) {

@@ -22,7 +22,7 @@ public final class ModelReader {
       return reading(decode(FileText.of(file), complaints), complaints);
     } catch (Unreadable e) {
       e.complain(complaints);
-      return reading(Optional.empty(), complaints);
+      return reading(Decoded.nothing(), complaints);
     }
   }
 
@@ -36,24 +36,26 @@ public final class ModelReader {
     return reading(parse(yaml, complaints), complaints);
   }
 
-  static Optional<Model> parse(String yaml, Complaints complaints) {
+  static Decoded parse(String yaml, Complaints complaints) {
     try {
       return decode(FileText.trimmed(yaml), complaints);
     } catch (Unreadable e) {
       e.complain(complaints);
-      return Optional.empty();
+      return Decoded.nothing();
     }
   }
 
-  private static Optional<Model> decode(String yaml, Complaints complaints) throws Unreadable {
+  private static Decoded decode(String yaml, Complaints complaints) throws Unreadable {
     return ModelDecoder.decode(TreeReader.read(yaml, complaints), complaints);
   }
 
-  private static ModelReading reading(Optional<Model> model, Complaints complaints) {
+  private static ModelReading reading(Decoded decoded, Complaints complaints) {
     List<Problem> problems = new ArrayList<>();
     for (Complaint complaint : complaints.sorted()) {
       problems.add(complaint.inWords());
     }
-    return new ModelReading(complaints.errors() == 0 ? model : Optional.empty(), problems);
+    return complaints.errors() == 0
+        ? new ModelReading(decoded.model(), problems, Optional.empty())
+        : new ModelReading(Optional.empty(), problems, decoded.unfinished());
   }
 }

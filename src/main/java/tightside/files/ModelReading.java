@@ -8,8 +8,10 @@ import java.util.Optional;
  *
  * @param model present if and only if no problem is an error
  * @param problems by line and column; warnings travel with the model
+ * @param unfinished what was read of a drive whose parts don't hang together yet
  */
-public record ModelReading(Optional<Model> model, List<Problem> problems) {
+public record ModelReading(
+    Optional<Model> model, List<Problem> problems, Optional<Unfinished> unfinished) {
 
   public ModelReading {
     problems = List.copyOf(problems);

@@ -49,7 +49,7 @@ public record JobPage(JobSheet sheet, List<Step> walk, List<Step> stops) {
     Job job =
         new Job(
             now.slack().playDegrees(), noted.note(), noted.figures(), noted.order(), noted.bolts());
-    return new Work(now.drive(), now.slack().engine(), now.slack().phasers(), job, now.cover());
+    return new Work(now.drive(), now.engine(), now.phasers(), job, now.cover());
   }
 
   public static boolean takesEntry(Step step) {

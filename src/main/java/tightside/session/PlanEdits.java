@@ -24,6 +24,11 @@ public final class PlanEdits {
 
   private PlanEdits() {}
 
+  /** Goes on with a drive that was read before it was one. */
+  public static Snapshot opened(Snapshot shown, String source, Plan plan, SlackSetup slack) {
+    return Snapshot.opened(shown.drive(), source, slack).withUnfinished(Optional.of(plan));
+  }
+
   /** Begins a drive from nothing. */
   public static Edit begin(Snapshot now) {
     return single(now, "Begin a new drive", Plan.begun());
@@ -74,7 +79,7 @@ public final class PlanEdits {
     return single(
         now,
         "Make %s a %s".formatted(shaft, Words.role(role)),
-        now.plan().changing(shaft, s -> new Shaft(s.name(), role, s.at())));
+        now.plan().changing(shaft, s -> new Shaft(s.name(), role, s.place())));
   }
 
   /**
@@ -82,10 +87,10 @@ public final class PlanEdits {
    */
   public static Edit renameShaft(Snapshot now, String shaft, String name) {
     return gesture(
-        now,
+        now.with(now.slack().renamed(shaft, name)),
         "rename shaft",
         "Call %s %s".formatted(shaft, name),
-        now.plan().changing(shaft, s -> new Shaft(name, s.role(), s.at())));
+        now.plan().changing(shaft, s -> new Shaft(name, s.role(), s.place())));
   }
 
   /** Takes a shaft away, its sprockets with it. */

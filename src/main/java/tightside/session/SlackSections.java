@@ -134,7 +134,7 @@ record SlackSections(Snapshot now, LayTable table) {
   }
 
   private List<String> joints() {
-    Map<String, Phaser> known = now.slack().phasers();
+    Map<String, Phaser> known = now.phasers();
     List<JointMistake.Phased> phasers =
         camshafts().stream()
             .filter(s -> known.isEmpty() || known.containsKey(s))

@@ -1,5 +1,6 @@
 package tightside.session;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,6 +65,14 @@ public record SlackSetup(
 
   SlackSetup heated(Heat other) {
     return new SlackSetup(engagementMm, playDegrees, other, engine, phasers);
+  }
+
+  /** With a shaft called otherwise. */
+  SlackSetup renamed(String before, String after) {
+    Map<String, Phaser> others = new HashMap<>();
+    phasers.forEach((shaft, phaser) -> others.put(shaft.equals(before) ? after : shaft, phaser));
+    return new SlackSetup(
+        engagementMm, playDegrees, heat, engine.map(e -> e.renamed(before, after)), others);
   }
 
   LockingPlay play() {

@@ -9,6 +9,7 @@ import tightside.drive.Chain;
 import tightside.drive.Drive;
 import tightside.drive.Limits;
 import tightside.drive.Plan;
+import tightside.drive.Role;
 import tightside.drive.Seen;
 import tightside.engine.Engine;
 import tightside.engine.Phaser;
@@ -240,13 +241,22 @@ public record Snapshot(
         .orElseGet(() -> other.chain(selection.chain()).isPresent());
   }
 
-  /** What the model says of cylinders and valves. */
+  /**
+   * What the model says of cylinders and valves; nothing as long as one of its camshafts is none of
+   * this drive's.
+   */
   public Optional<Engine> engine() {
-    return slack.engine();
+    return slack
+        .engine()
+        .filter(e -> e.valves().stream().allMatch(valve -> isCamshaft(valve.shaft())));
+  }
+
+  private boolean isCamshaft(String shaft) {
+    return drive.shaft(shaft).filter(s -> s.role() == Role.CAMSHAFT).isPresent();
   }
 
   /** By camshaft, as the model has them. */
   public Map<String, Phaser> phasers() {
-    return slack.phasers();
+    return left(slack.phasers(), this::isCamshaft);
   }
 }

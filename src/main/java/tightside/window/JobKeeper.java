@@ -155,7 +155,7 @@ final class JobKeeper {
     }
     SlackSetup slack = now.slack();
     Model written =
-        new Model(now.drive(), slack.engine(), slack.phasers(), Optional.of(now.job().job()));
+        new Model(now.drive(), now.engine(), now.phasers(), Optional.of(now.job().job()));
     return ModelText.of(now.source(), "", ModelWriter.write(written));
   }
 

@@ -7,9 +7,11 @@ import java.util.concurrent.atomic.AtomicLong;
 import tightside.files.Model;
 import tightside.files.ModelFile;
 import tightside.files.ModelReading;
+import tightside.files.Unfinished;
 import tightside.job.Job;
 import tightside.record.Progress;
 import tightside.session.JobState;
+import tightside.session.PlanEdits;
 import tightside.session.SlackSetup;
 import tightside.session.Snapshot;
 
@@ -53,11 +55,23 @@ record Opening(
     problems.clear();
     reading.model().ifPresent(model -> desk.open(opened(model, name)));
     reading.model().ifPresent(m -> read.text().ifPresent(text -> keeper.read(m.drive(), text)));
-    if (reading.model().isEmpty()) {
+    if (reading.unfinished().isPresent()) {
+      desk.open(opened(desk.now(), reading.unfinished().get(), name));
+      problems.show(
+          name + " makes no drive yet. It can be mended on the card Build.", reading.problems());
+    } else if (reading.model().isEmpty()) {
       problems.show(name + " can't be opened as it is.", reading.problems());
     } else if (!reading.problems().isEmpty()) {
       problems.show(name + " is open; have a look at this all the same.", reading.problems());
     }
+  }
+
+  private static Snapshot opened(Snapshot shown, Unfinished read, String name) {
+    OptionalDouble play =
+        read.job().map(Job::lockingToolPlayDegrees).orElse(OptionalDouble.empty());
+    SlackSetup slack = SlackSetup.of(play, read.engine(), read.phasers());
+    return PlanEdits.opened(shown, name, read.plan(), slack)
+        .with(new JobState(read.job().orElseGet(Job::unsaid), Progress.none()));
   }
 
   /** A model as the session begins with it. */

@@ -51,9 +51,8 @@ final class PlanSaving {
   }
 
   private static Optional<Job> job(Snapshot now) {
-    return now.slack().playDegrees().isPresent()
-        ? Optional.of(new Job(now.slack().playDegrees(), Optional.empty()))
-        : Optional.empty();
+    Job job = now.job().job();
+    return job.equals(Job.unsaid()) ? Optional.empty() : Optional.of(job);
   }
 
   private static String fileName(String name) {

@@ -116,4 +116,39 @@ class BuildCardTest {
     assertThat(Files.readString(file)).contains("crank");
     assertThat(ModelReader.read(file).problems()).isNotEmpty();
   }
+
+  @Test
+  void whatWasSavedUnfinishedIsOpenedAndMended(@TempDir Path folder) {
+    Path file = folder.resolve("unfinished.yaml");
+    screen.act(w -> w.bench().saveAs(name -> Optional.of(file)));
+    screen.fire("add-pump");
+    Plan unfinished = plan();
+    screen.fire("build-save");
+    screen.work();
+    screen.control(KeyCode.Z);
+    screen.choose(file);
+    screen.control(KeyCode.O);
+    screen.work();
+    assertThat(plan()).isEqualTo(unfinished);
+    assertThat(screen.words()).contains("can be mended on the card Build");
+    screen.fire("part-pump");
+    screen.fire("delete");
+    assertThat(screen.now().unfinished()).isEmpty();
+  }
+
+  @Test
+  void valvesFollowTheirCamshaftsName(@TempDir Path folder) {
+    Path file = folder.resolve("renamed.yaml");
+    screen = new Screen(Models.withEngine("one-tooth-touches"));
+    screen.act(w -> w.bench().turnTo(Bench.Card.BUILD));
+    screen.act(w -> w.bench().saveAs(name -> Optional.of(file)));
+    screen.fire("part-intake");
+    screen.enter("build-name", "inlet");
+    screen.fire("build-save");
+    screen.work();
+    assertThat(ModelReader.read(file).model().orElseThrow().engine().orElseThrow().camshafts())
+        .contains("inlet")
+        .doesNotContain("intake");
+    assertThat(screen.now().engine()).isPresent();
+  }
 }
