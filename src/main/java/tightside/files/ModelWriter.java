@@ -40,13 +40,19 @@ public final class ModelWriter {
    * from being a drive is told then.
    *
    * @param phasers by the camshaft that carries one
+   * @param survey what was measured on it
    */
   public static String write(
-      Plan plan, Optional<Engine> engine, Map<String, Phaser> phasers, Optional<Job> job) {
+      Plan plan,
+      Optional<Engine> engine,
+      Map<String, Phaser> phasers,
+      Optional<Job> job,
+      Optional<Survey> survey) {
     ModelWriter writer = new ModelWriter();
     writer.drive(plan, phasers);
     engine.ifPresent(writer::engine);
     job.ifPresent(writer::job);
+    survey.ifPresent(writer::survey);
     return writer.text.toString();
   }
 

@@ -6,6 +6,7 @@ import tightside.drive.Drive;
 import tightside.drive.Plan;
 import tightside.drive.Seen;
 import tightside.lesson.LessonRun;
+import tightside.survey.Adjustment;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -27,6 +28,7 @@ final class NextSnapshot {
   Optional<Plan> unfinished;
   Optional<LessonRun> lesson;
   Optional<OwnForm> typed;
+  Optional<Adjustment> measured;
 
   NextSnapshot(Snapshot before) {
     drive = before.drive();
@@ -44,6 +46,7 @@ final class NextSnapshot {
     unfinished = before.unfinished();
     lesson = before.lesson();
     typed = before.typed();
+    measured = before.measured();
   }
 
   Snapshot made() {
@@ -62,6 +65,7 @@ final class NextSnapshot {
         kept,
         unfinished,
         lesson,
-        typed);
+        typed,
+        measured);
   }
 }

@@ -14,6 +14,7 @@ import tightside.drive.Seen;
 import tightside.engine.Engine;
 import tightside.engine.Phaser;
 import tightside.lesson.LessonRun;
+import tightside.survey.Adjustment;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -33,6 +34,7 @@ import tightside.timing.State;
  * @param lesson that is under way; as long as it hides what is wrong, all else here is the drive as
  *     it belongs
  * @param typed the form for a drive of one's own, once anything of it is typed
+ * @param measured what the drive was adjusted to, if it was measured
  */
 public record Snapshot(
     Drive drive,
@@ -49,7 +51,8 @@ public record Snapshot(
     Optional<State> kept,
     Optional<Plan> unfinished,
     Optional<LessonRun> lesson,
-    Optional<OwnForm> typed) {
+    Optional<OwnForm> typed,
+    Optional<Adjustment> measured) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -88,6 +91,7 @@ public record Snapshot(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -113,6 +117,12 @@ public record Snapshot(
     if (!limits.allow(value)) {
       throw new IllegalArgumentException(chain + " can't have " + value + " " + limits.unit());
     }
+  }
+
+  /** A measured drive, as adjusted, with what it was adjusted to. */
+  public Snapshot measured(Adjustment adjustment) {
+    Snapshot redrawn = drive.equals(adjustment.best()) ? this : redrawn(adjustment.best());
+    return redrawn.next(n -> n.measured = Optional.of(adjustment));
   }
 
   /** What the solver has to know. */
@@ -212,6 +222,7 @@ public record Snapshot(
           n.counts = left(counts, strand -> strandStays(other, strand));
           n.look = look.selecting(look.selected().filter(s -> selectionStays(other, s)));
           n.kept = Optional.empty();
+          n.measured = Optional.empty();
         });
   }
 

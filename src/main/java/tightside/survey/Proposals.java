@@ -18,7 +18,7 @@ import tightside.drive.Sprocket;
  * measurement that nothing checks leaves its possible blunder in it, so that a check of it may be
  * worth more than another decimal.
  */
-final class Proposals {
+public final class Proposals {
 
   private final Unknowns unknowns;
   private final LeastSquaresFit fit;
@@ -41,7 +41,7 @@ final class Proposals {
   }
 
   /** All that can be measured on a drive, each with its usual tool. */
-  static List<Measurement> all(Drive drive) {
+  public static List<Measurement> all(Drive drive) {
     List<SurveyPoint> shafts =
         drive.shafts().stream().map(Shaft::name).map(SurveyPoint::shaft).toList();
     List<SurveyPoint> points = new ArrayList<>(shafts);

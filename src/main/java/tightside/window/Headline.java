@@ -23,6 +23,12 @@ record Headline(String text, Tone tone) {
   }
 
   static Headline of(SessionView view) {
+    Headline said = said(view);
+    boolean measured = view.snapshot().measured().filter(a -> !a.proved()).isPresent();
+    return measured ? new Headline(said.text() + " Measured, not proved.", said.tone()) : said;
+  }
+
+  private static Headline said(SessionView view) {
     if (view.snapshot().unfinished().isPresent()) {
       return new Headline(
           "What is drawn on the card Build makes no drive yet. All else shows the last one that"

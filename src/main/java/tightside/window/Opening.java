@@ -78,8 +78,12 @@ record Opening(
   static Snapshot opened(Model model, String name) {
     OptionalDouble play =
         model.job().isEmpty() ? OptionalDouble.empty() : model.job().get().lockingToolPlayDegrees();
-    return Snapshot.opened(
-            model.drive(), name, SlackSetup.of(play, model.engine(), model.phasers()))
-        .with(new JobState(model.job().orElseGet(Job::unsaid), Progress.none()));
+    Snapshot opened =
+        Snapshot.opened(
+                model.adjusted().drive(),
+                name,
+                SlackSetup.of(play, model.engine(), model.phasers()))
+            .with(new JobState(model.job().orElseGet(Job::unsaid), Progress.none()));
+    return model.measured().map(m -> opened.measured(m.adjustment())).orElse(opened);
   }
 }

@@ -13,6 +13,7 @@ import tightside.files.ModelWriter;
 import tightside.files.WholeFiles;
 import tightside.job.Job;
 import tightside.session.Snapshot;
+import tightside.survey.Adjustment;
 
 /** Saves what is drawn as a model file, whole or not at all, finished or not. */
 final class PlanSaving {
@@ -45,7 +46,12 @@ final class PlanSaving {
     if (file.isPresent()) {
       Snapshot now = desk.now();
       String text =
-          ModelWriter.write(now.plan(), now.slack().engine(), now.slack().phasers(), job(now));
+          ModelWriter.write(
+              now.plan(),
+              now.slack().engine(),
+              now.slack().phasers(),
+              job(now),
+              now.measured().map(Adjustment::survey));
       worker.execute(() -> write(file.get(), text));
     }
   }
