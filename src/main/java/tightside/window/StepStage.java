@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tightside.record.Answer;
 import tightside.record.Progress;
@@ -54,18 +55,23 @@ final class StepStage extends VBox {
     on.setId("job-on");
     says.setId("job-says");
     text.setId("job-step");
-    VBox body = new VBox(lead, text, notes, answer, says);
+    VBox body = new VBox(lead, text, notes, answer);
     body.getStyleClass().add("step-body");
     scroll = new ScrollPane(body);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
+    // As high as what is in it where there is room, so that the verdict lies below it and in sight.
+    body.heightProperty()
+        .addListener((o, old, high) -> scroll.setPrefViewportHeight(high.doubleValue()));
+    scroll.setMinHeight(0);
+    Region gap = new Region();
+    VBox.setVgrow(gap, Priority.ALWAYS);
     HBox.setHgrow(next, Priority.ALWAYS);
     HBox ways = new HBox(back, next, on);
     ways.getStyleClass().add("step-ways");
     ways.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(part, before, scroll, ways);
+    getChildren().addAll(part, before, scroll, says, gap, ways);
   }
 
   void show(JobPage shown, boolean fresh, Progress now) {
@@ -137,7 +143,7 @@ final class StepStage extends VBox {
   }
 
   private static String brief(String sentence) {
-    int most = 90;
+    int most = 56;
     return sentence.length() <= most ? sentence : sentence.substring(0, most).strip() + "\u2026";
   }
 

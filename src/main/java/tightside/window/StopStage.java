@@ -30,11 +30,12 @@ final class StopStage extends VBox {
     getStyleClass().add("stop-stage");
     written = Controls.field("What happened, for the record", 40, this::typed);
     written.setId("stop-written");
+    written.setMinWidth(0);
     written.setMaxWidth(Double.MAX_VALUE);
     written.setOnAction(e -> enter());
     away =
         Controls.button(
-            "Put this card away, go on with the job", "Put this card away", this::putAway);
+            "Put the card away", "Put this card away and go on with the job", this::putAway);
     away.setId("stop-away");
     away.getStyleClass().add("large-button");
     VBox body = new VBox(lines, written, away);
