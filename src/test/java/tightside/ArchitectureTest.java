@@ -141,6 +141,23 @@ class ArchitectureTest {
                 .toList(),
             "a picture and a page of an answer, the same for window, paper and command line"));
     layers.put(
+        "print",
+        new Layer(
+            plus(below, "words", "sheet", "files", "picture"),
+            Stream.of(
+                    MATHEMATICS,
+                    READING_AND_WRITING,
+                    List.of(
+                        "java.util.logging",
+                        "com.samskivert.mustache",
+                        "com.openhtmltopdf..",
+                        "org.apache.pdfbox..",
+                        "org.apache.fontbox.."))
+                .flatMap(List::stream)
+                .toList(),
+            "paper knows content and pictures, and no screen; the libraries that make pages are"
+                + " known here alone"));
+    layers.put(
         "session",
         new Layer(
             plus(below, "words", "sheet", "lesson"),
@@ -149,7 +166,7 @@ class ArchitectureTest {
     layers.put(
         "command",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture", "lesson", "why"),
+            plus(below, "words", "sheet", "files", "picture", "lesson", "why", "print"),
             Stream.of(
                     MATHEMATICS,
                     READING_AND_WRITING,
@@ -160,7 +177,9 @@ class ArchitectureTest {
     layers.put(
         "window",
         new Layer(
-            plus(below, "words", "sheet", "files", "picture", "raster", "lesson", "why", "session"),
+            plus(
+                below, "words", "sheet", "files", "picture", "raster", "lesson", "why", "print",
+                "session"),
             Stream.of(
                     MATHEMATICS,
                     READING_AND_WRITING,

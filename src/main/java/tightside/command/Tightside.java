@@ -50,6 +50,7 @@ public final class Tightside implements Callable<Integer> {
     verbs.put("check", CheckVerb::new);
     verbs.put("picture", PictureVerb::new);
     verbs.put("lesson", LessonVerb::new);
+    verbs.put("sheet", SheetVerb::new);
     return verbs;
   }
 

@@ -11,9 +11,8 @@ import tightside.engine.Engine;
 import tightside.engine.LiftLaw;
 import tightside.engine.Spring;
 import tightside.engine.Valve;
-import tightside.job.Job;
 
-/** Reads the engine behind the drive, and the job. */
+/** Reads the engine behind the drive. */
 final class EngineDecoder {
 
   private EngineDecoder() {}
@@ -127,16 +126,5 @@ final class EngineDecoder {
               Map.of("shaft", name.get(), "known", cams));
     }
     return name;
-  }
-
-  static Optional<Job> job(Optional<Value> value) {
-    Optional<SectionReader> section = SectionReader.of(value);
-    if (section.isEmpty()) {
-      return Optional.empty();
-    }
-    SectionReader s = section.get();
-    Optional<Double> play = Numbers.number(s.may("locking-tool-play"), Limits.LOCKING_PLAY_DEGREES);
-    Optional<String> note = Words.prose(s.may("note"));
-    return s.sound() ? Optional.of(new Job(Numbers.primitive(play), note)) : Optional.empty();
   }
 }

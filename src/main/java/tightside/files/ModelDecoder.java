@@ -56,7 +56,7 @@ final class ModelDecoder {
       tell(Inspection.of(Solver.of(used)));
     }
     Optional<Engine> engine = EngineDecoder.engine(behind, parts.shafts());
-    Optional<Job> job = EngineDecoder.job(work);
+    Optional<Job> job = JobDecoder.job(work);
     if (complaints.errors() == 0) {
       Model model = new Model(drive.get(), engine, parts.phasers(), job, measured);
       return new Decoded(Optional.of(model), Optional.empty());

@@ -30,7 +30,7 @@ public final class ModelWriter {
     ModelWriter writer = new ModelWriter();
     writer.drive(Plan.of(model.drive()), model.phasers());
     model.engine().ifPresent(writer::engine);
-    model.job().ifPresent(writer::job);
+    model.job().ifPresent(job -> JobWriter.lines(job).forEach(writer::line));
     model.measured().ifPresent(m -> writer.survey(m.survey()));
     return writer.text.toString();
   }
@@ -51,7 +51,7 @@ public final class ModelWriter {
     ModelWriter writer = new ModelWriter();
     writer.drive(plan, phasers);
     engine.ifPresent(writer::engine);
-    job.ifPresent(writer::job);
+    job.ifPresent(j -> JobWriter.lines(j).forEach(writer::line));
     survey.ifPresent(writer::survey);
     return writer.text.toString();
   }
@@ -134,14 +134,6 @@ public final class ModelWriter {
         .with("preload", spring.preloadN())
         .with("rate", spring.rateNPerMm())
         .toString();
-  }
-
-  private void job(Job job) {
-    boolean says = job.lockingToolPlayDegrees().isPresent() || job.note().isPresent();
-    line(says ? "job:" : "job: {}");
-    job.lockingToolPlayDegrees()
-        .ifPresent(play -> line("  locking-tool-play: " + YamlText.number(play)));
-    job.note().ifPresent(note -> line("  note: " + YamlText.line(note)));
   }
 
   private void survey(Survey survey) {

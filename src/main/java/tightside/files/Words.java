@@ -36,6 +36,20 @@ final class Words {
     return text;
   }
 
+  /** Yes or no, as YAML writes it: true or false. */
+  static Optional<Boolean> yesOrNo(Optional<Value> value) {
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get().node() instanceof Node.Scalar scalar && scalar.kind() != Kind.TEXT) {
+      if (scalar.text().equals("true") || scalar.text().equals("false")) {
+        return Optional.of(scalar.text().equals("true"));
+      }
+    }
+    value.get().complain(Fault.NOT_TRUE_OR_FALSE);
+    return Optional.empty();
+  }
+
   /** One of a few words. */
   static <E extends Enum<E>> Optional<E> choice(Optional<Value> value, E[] values) {
     Optional<String> text = text(value);

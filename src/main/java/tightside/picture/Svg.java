@@ -32,6 +32,24 @@ public final class Svg {
     return new Svg(picture).document(width);
   }
 
+  /**
+   * To stand in a page, drawn so many millimetres wide: without a prologue, and without a ground,
+   * so that the paper shows.
+   */
+  public static String inline(Picture picture, double widthMm) {
+    Svg svg = new Svg(picture);
+    double heightMm = widthMm * picture.bounds().height() / picture.bounds().width();
+    svg.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" style=\"width:");
+    Decimals.append(svg.out, widthMm, 3);
+    svg.out.append("mm;height:");
+    Decimals.append(svg.out, heightMm, 3);
+    svg.out.append("mm\" viewBox=\"0 0 ");
+    svg.number(picture.bounds().width()).append(' ');
+    svg.number(picture.bounds().height()).append("\">\n");
+    svg.groups();
+    return svg.out.append("</svg>\n").toString();
+  }
+
   private String document(int width) {
     Bounds bounds = picture.bounds();
     long height = Math.round(width * bounds.height() / bounds.width());
@@ -172,7 +190,7 @@ public final class Svg {
   }
 
   /** Text as an XML document may hold it; what XML can't hold at all is left out. */
-  static String escaped(String text) {
+  public static String escaped(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);
     text.codePoints()
         .filter(Svg::allowed)

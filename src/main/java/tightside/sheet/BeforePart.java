@@ -1,5 +1,8 @@
 package tightside.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+import tightside.words.Numbers;
 import tightside.words.Sentences;
 import tightside.words.SlackWords;
 
@@ -43,6 +46,15 @@ final class BeforePart {
     facts.chains().stream()
         .filter(c -> c.chain().tensioner().isPresent())
         .forEach(c -> plunger(facts, steps, c));
+    facts.chains().stream()
+        .filter(c -> c.chain().countedOnly())
+        .forEach(
+            c ->
+                steps.note(
+                    "plunger/" + c.name(),
+                    "Is the chain worth keeping? How far the plunger of chain %s stands out, mm:"
+                        .formatted(c.name()),
+                    "What that means is not known here: it takes the shafts' places and the faces. The maker's limit decides."));
     steps.yesNo(
         "looks",
         "Are chain, guides and tensioner sound: no grooves, cracks, loose pieces, rattle or metal in the oil?",
@@ -71,13 +83,19 @@ final class BeforePart {
               .formatted(name, facts.withCover()));
       return;
     }
+    PlungerTable table = PlungerTable.of(facts, chain);
+    List<String> notes =
+        new ArrayList<>(
+            List.of(
+                "Read it as an interval about %s either way: ratchet step, backlash, leak-down and oil pressure move it."
+                    .formatted(Numbers.mm(table.bandMm())),
+                "It sees chain, faces, sprockets and centre distance together, and can't tell them apart."));
+    table.furtherOut().ifPresent(notes::add);
     steps.add(
         id,
         "Is the chain worth keeping? Measure how far the plunger of %s stands out.".formatted(name),
-        PlungerTable.of(facts, chain).standing(),
-        "Read it as an interval about %s either way: ratchet step, backlash, leak-down and oil pressure move it."
-            .formatted(tightside.words.Numbers.mm(PlungerTable.of(facts, chain).bandMm())),
-        "It sees chain, faces, sprockets and centre distance together, and can't tell them apart.");
+        table.standing(),
+        notes);
   }
 
   static Section paint(Facts facts) {

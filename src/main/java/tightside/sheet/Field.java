@@ -60,7 +60,7 @@ public sealed interface Field {
   enum Unit {
     MM("mm"),
     /** Of the shaft that is looked at, without a sign. */
-    SHAFT_DEGREES("degrees of the shaft"),
+    SHAFT_DEGREES("degrees"),
     TEETH("teeth");
 
     private final String sign;

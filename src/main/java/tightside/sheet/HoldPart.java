@@ -50,8 +50,7 @@ final class HoldPart {
         new Field.YesNo(
             Judgement.right("Locked in its place."),
             Judgement.wrong(
-                "%s is not in its place now. Take all tools out, turn two more turns forward, try again; if it still does not go in, the drive is wrong or worn: stop."
-                    .formatted(shaft))),
+                "It is not in its place now. Take all tools out, turn two more turns forward, try again; if it still does not go in, the drive is wrong or worn: stop.")),
         notes);
   }
 
@@ -161,6 +160,15 @@ final class HoldPart {
   private static void holdBack(Facts facts, StepList steps, ChainFacts chain) {
     Chain drive = chain.chain();
     String[] slack = slack(chain).toArray(String[]::new);
+    if (drive.countedOnly()) {
+      steps.tick(
+          "held/" + chain.name(),
+          "Push the tensioner of chain %s back, where it has one, and hold it there; tie the tool so that it can't slip."
+              .formatted(chain.name()),
+          slack);
+      steps.note("at/" + chain.name(), "How far its plunger is still out, mm:");
+      return;
+    }
     if (drive.tensioner().isEmpty()) {
       steps.know(
           "none/" + chain.name(),

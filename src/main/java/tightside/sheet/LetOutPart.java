@@ -20,6 +20,12 @@ final class LetOutPart {
   }
 
   private static void letOut(Facts facts, StepList steps, ChainFacts chain) {
+    if (chain.chain().countedOnly()) {
+      steps.tick(
+          "free/" + chain.name(),
+          "Let the tensioner of chain %s, where it has one, out slowly against the chain; the holding tool or pin is out and counted."
+              .formatted(chain.name()));
+    }
     if (chain.chain().tensioner().isPresent()) {
       String name = chain.chain().tensioner().get().name();
       steps.tick(
@@ -33,7 +39,6 @@ final class LetOutPart {
             letGo(facts, chain));
       }
     }
-    sag(facts, steps, chain);
   }
 
   private static Field letGo(Facts facts, ChainFacts chain) {

@@ -2,6 +2,7 @@ package tightside.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import tightside.drive.Tensioner;
 import tightside.readings.PlungerStands;
@@ -110,6 +111,33 @@ final class PlungerTable {
         .mapToDouble(TensionerReading::extensionMm)
         .filter(Double::isFinite)
         .findFirst();
+  }
+
+  /** What readings further out would mean, to be read without asking. */
+  Optional<String> furtherOut() {
+    OptionalDouble limit = StretchLimit.of(solver.drive(), chain.chain());
+    if (limit.isEmpty() || extension(0).isEmpty()) {
+      return Optional.empty();
+    }
+    StringBuilder words =
+        new StringBuilder("Further out it reads like wear, if all of it were the chain: ");
+    for (int i = 1; i <= 3; i++) {
+      double percent = limit.getAsDouble() * i / 4;
+      OptionalDouble out = extension(percent);
+      if (out.isPresent()) {
+        words
+            .append(Numbers.percent(percent))
+            .append(" at ")
+            .append(Numbers.mm(out.getAsDouble()))
+            .append(", ");
+      }
+    }
+    return Optional.of(
+        words
+            .append("travel ends at ")
+            .append(Numbers.mm(travel()))
+            .append(". What is too much is the maker's limit.")
+            .toString());
   }
 
   private String between(double mm) {

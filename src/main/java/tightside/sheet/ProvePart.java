@@ -63,8 +63,7 @@ final class ProvePart {
         "tool/" + shaft,
         "Does the locking tool of %s go in again by hand? Take it out again.".formatted(shaft),
         "%s stands in its place.".formatted(shaft),
-        "%s is off. Do not force it; two more turns forward and try again; if it stays so, do not start the engine."
-            .formatted(shaft));
+        "It is off. Do not force it; two more turns forward and try again; if it stays so, do not start the engine.");
   }
 
   static Section again(Facts facts) {

@@ -40,9 +40,10 @@ final class SagField {
                 "As much as a link too many in this run gives: do not turn the engine; hold the tensioner back again and count.")));
     return new Field.Reading(
         Field.Unit.MM,
-        "right: up to %s; a link too many: %s"
+        "right: up to %s mm; a link too many: %s"
             .formatted(
-                Numbers.fixed(most, 0), wrong.isPresent() ? Numbers.fixed(loop, 0) : "a loop"),
+                Numbers.fixed(most, 0),
+                wrong.isPresent() ? Numbers.fixed(loop, 0) + " mm" : "a loop"),
         bands,
         "A sag is entered in mm, from 0.");
   }

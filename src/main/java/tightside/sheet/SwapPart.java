@@ -35,7 +35,7 @@ final class SwapPart {
   private static void hang(Facts facts, StepList steps, ChainFacts chain) {
     steps.tick(
         "runs/" + chain.name(),
-        "Hang both runs of chain%s up by hook, strap or tie, each pulled tight by itself, before the first bolt is loosened."
+        "Hang both runs of the chain%s up by hook, strap or tie, each pulled tight by itself, before the first bolt is loosened."
             .formatted(name(facts, chain)),
         climb(chain));
     steps.tick(
@@ -62,9 +62,24 @@ final class SwapPart {
     StepList steps = new StepList(Part.OFF);
     steps.lead(
         "Break each bolt loose with its camshaft held by the flats or the maker's tool; nothing goes through chain, guides, tensioner or locking tool.");
+    steps.lead(
+        "What is said of slack below is reckoned for sprockets that sit %s on their noses: measure yours; deeper ones need more."
+            .formatted(Numbers.mm(USUAL_ENGAGEMENT_MM)));
     facts.camshaftChains().forEach(c -> c.camshafts().forEach(s -> off(facts, steps, c, s)));
+    facts.camshaftChains().forEach(c -> offTogether(steps, c));
     steps.tick("still", "Nothing moved: every painted link and tooth stands as on the photograph.");
     return steps.section();
+  }
+
+  /** What it takes where one alone does not go. */
+  private static void offTogether(StepList steps, ChainFacts chain) {
+    if (chain.hold().isPresent() && chain.camshafts().size() > 1) {
+      SlideOff slide =
+          SlideOff.of(chain.hold().get(), Set.copyOf(chain.camshafts()), USUAL_ENGAGEMENT_MM);
+      steps.know(
+          "together/" + chain.name(),
+          "Where one alone does not go, both together: " + TakingOffWords.slideOff(slide));
+    }
   }
 
   private static void off(Facts facts, StepList steps, ChainFacts chain, String shaft) {
@@ -89,11 +104,7 @@ final class SwapPart {
     HoldBack hold = chain.hold().get();
     SlideOff slide = SlideOff.of(hold, Set.of(shaft), USUAL_ENGAGEMENT_MM);
     Optional<FreeTeeth> free = FreeTeeth.of(hold, shaft, slide, Optional.empty());
-    return "If it sits %s on its nose (measure yours): %s %s"
-        .formatted(
-            Numbers.mm(USUAL_ENGAGEMENT_MM),
-            TakingOffWords.slideOff(slide),
-            TakingOffWords.freeTeeth(chain.driver(), free));
+    return TakingOffWords.slideOff(slide) + " " + TakingOffWords.freeTeeth(chain.driver(), free);
   }
 
   static Section on(Facts facts) {

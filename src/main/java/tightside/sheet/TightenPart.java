@@ -20,6 +20,7 @@ final class TightenPart {
     StepList steps = new StepList(Part.TIGHTEN);
     steps.lead("Every torque and angle is the maker's. " + TighteningWords.figures(job));
     steps.lead(TighteningWords.HELD);
+    steps.lead(TighteningWords.ADAPTER);
     List<Bolt> bolts = bolts(facts);
     if (bolts.size() > 1) {
       steps.lead(TighteningWords.order(job.order(), bolts.stream().map(Bolt::name).toList()));
@@ -94,10 +95,16 @@ final class TightenPart {
   private static void step(StepList steps, int number, Bolt bolt, int k) {
     String name = "%s, step %d".formatted(upper(bolt.name()), k + 1);
     if (bolt.steps().isEmpty()) {
+      if (k == 0) {
+        steps.tick(
+            id(number, "matchmark"),
+            upper(bolt.name())
+                + ": before a step in degrees, paint one line across bolt head and sprocket.");
+      }
       steps.maker(
           id(number, "step-" + (k + 1)),
-          name + ": torque, loosen or angle, from the maker's procedure",
-          "torque and unit, or degrees",
+          name + ": torque, loosen or angle",
+          "from the maker's procedure",
           "");
       return;
     }

@@ -3,6 +3,7 @@ package tightside.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tightside.readings.LayTable;
 import tightside.timing.CountJudge;
 import tightside.timing.Strand;
 import tightside.timing.Unproved;
@@ -22,7 +23,7 @@ final class UnprovedPart {
             .formatted(facts.withCover()));
     for (ChainFacts chain : facts.chains()) {
       counts(facts, steps, chain);
-      chain.table().ifPresent(table -> steps.know("lays/" + chain.name(), LayWords.never(table)));
+      chain.table().ifPresent(table -> lays(steps, chain, table));
       if (chain.table().isEmpty()) {
         steps.know(
             "lays/" + chain.name(),
@@ -49,6 +50,16 @@ final class UnprovedPart {
     return steps.section();
   }
 
+  private static void lays(StepList steps, ChainFacts chain, LayTable table) {
+    if (table.neverShown().isEmpty()) {
+      steps.lead(
+          "On chain %s the locking tools and the other checks of this sheet, all of them made, show every wrong lay of one or two sprockets."
+              .formatted(chain.name()));
+    } else {
+      steps.know("lays/" + chain.name(), LayWords.never(table));
+    }
+  }
+
   private static void counts(Facts facts, StepList steps, ChainFacts chain) {
     if (chain.strands().isEmpty()) {
       return;
@@ -66,8 +77,8 @@ final class UnprovedPart {
         open.together().isEmpty()
             ? "Nobody counted the run %s; it follows from the others only if chain %s really has %d links."
                 .formatted(runs, chain.name(), chain.chain().links())
-            : "Nobody can count the run %s, so by counting alone %s; the locking tools have to show it."
-                .formatted(runs, together(open)));
+            : "Nobody can count the run%s %s, so by counting alone %s; the locking tools have to show it."
+                .formatted(open.uncounted().size() == 1 ? "" : "s", runs, together(open)));
   }
 
   private static String runs(List<Strand> uncounted) {

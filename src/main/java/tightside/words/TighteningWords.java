@@ -21,6 +21,10 @@ public final class TighteningWords {
   public static final String INTERRUPTED =
       "Interrupted or unsure where you were: do not guess and do not add. Back that bolt out and begin it again at step 1, with a new bolt where the maker says that it stretches once only.";
 
+  /** How an adapter changes a setting. */
+  public static final String ADAPTER =
+      "An adapter on the torque wrench changes what it is set to: setting = T × L / (L + E × cos a), with T the maker's torque, L from hand to square, E from square to bolt, a between adapter and wrench (in line 0°, to the side 90°: no change). For torque steps only, never for an angle.";
+
   /** Degrees from one flat of a hexagon to the next. */
   private static final double FLAT = 60;
 

@@ -52,7 +52,15 @@ class ReadmeTest {
   void theTourShowsEveryVerb() throws IOException {
     assertThat(shown().stream().map(s -> s.command().split(" ")[0]))
         .contains(
-            "counts", "reseat", "stretch", "hold-back", "valves", "explain", "check", "picture");
+            "counts",
+            "reseat",
+            "stretch",
+            "hold-back",
+            "valves",
+            "explain",
+            "check",
+            "picture",
+            "sheet");
   }
 
   @Test

@@ -33,7 +33,12 @@ import tightside.engine.Valve;
 import tightside.geometry.Bearing;
 import tightside.geometry.FaceCurve;
 import tightside.geometry.Rotation;
+import tightside.job.Adapter;
+import tightside.job.Bolt;
 import tightside.job.Job;
+import tightside.job.Tightening;
+import tightside.job.Torque;
+import tightside.job.TorqueUnit;
 import tightside.timing.Solver;
 import tightside.timing.State;
 
@@ -263,6 +268,31 @@ final class ModelMaker {
         random.nextBoolean()
             ? OptionalDouble.of(random.nextDouble() * 1e-9)
             : OptionalDouble.empty();
-    return new Job(play, random.nextBoolean() ? Optional.of(one(TEXTS)) : Optional.empty());
+    return new Job(
+        play,
+        random.nextBoolean() ? Optional.of(one(TEXTS)) : Optional.empty(),
+        random.nextBoolean() ? Optional.of("Practice: \"only\" #1") : Optional.empty(),
+        random.nextBoolean() ? Job.Order.STEP_BY_STEP : Job.Order.BOLT_BY_BOLT,
+        random.nextBoolean() ? List.of(bolt("Ω: 1"), bolt("распредвал - 'two'")) : List.of());
+  }
+
+  private Bolt bolt(String name) {
+    return new Bolt(
+        name,
+        random.nextBoolean() ? Bolt.Thread.LEFT : Bolt.Thread.RIGHT,
+        random.nextBoolean(),
+        random.nextBoolean() ? Optional.of("yes") : Optional.empty(),
+        random.nextBoolean()
+            ? Optional.of(new Adapter(about(300, 50), about(60, 20), random.nextInt(3) * 90.0))
+            : Optional.empty(),
+        random.nextBoolean() ? steps() : List.of());
+  }
+
+  private List<Tightening> steps() {
+    TorqueUnit[] units = TorqueUnit.values();
+    return List.of(
+        new Tightening.To(new Torque(about(30, 9), units[random.nextInt(units.length)])),
+        new Tightening.Loosen(about(360, 9)),
+        new Tightening.Further(about(100, 50)));
   }
 }

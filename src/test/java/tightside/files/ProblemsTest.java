@@ -41,7 +41,7 @@ class ProblemsTest {
     Set<String> covered = new TreeSet<>(cases().stream().map(ProblemCase::id).toList());
     Set<String> wanted = new TreeSet<>();
     EnumSet.allOf(Finding.Id.class).forEach(id -> wanted.add(id.name()));
-    EnumSet.range(Fault.SIGN_UNPRINTABLE, Fault.ROD_TOO_SHORT)
+    EnumSet.range(Fault.SIGN_UNPRINTABLE, Fault.ADAPTER_TOO_LONG)
         .forEach(fault -> wanted.add(fault.name()));
     wanted.removeAll(covered);
     wanted.remove(Fault.MORE_PROBLEMS.name());

@@ -118,6 +118,12 @@ class SchemaTest {
     limits.put("/sigma", Reading.SIGMA);
     limits.put("/pitches/properties/pitches", SurveyDecoder.PITCHES);
     limits.put("/count/properties/links", SurveyDecoder.STRAND_LINKS);
+    limits.put("/bolt/properties/adapter/properties/wrench", Limits.WRENCH_MM);
+    limits.put("/bolt/properties/adapter/properties/reach", Limits.ADAPTER_MM);
+    limits.put("/bolt/properties/adapter/properties/angle", Limits.ADAPTER_DEGREES);
+    limits.put("/tightening/properties/torque", Limits.TORQUE);
+    limits.put("/tightening/properties/loosen", Limits.BOLT_DEGREES);
+    limits.put("/tightening/properties/angle", Limits.BOLT_DEGREES);
     limits.forEach(
         (path, limit) -> {
           JsonNode at = defs.at(path);

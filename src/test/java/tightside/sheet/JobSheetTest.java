@@ -26,7 +26,7 @@ import tightside.timing.Strand;
 
 class JobSheetTest {
 
-  static Work work(String name, Seen cover) {
+  private static Work work(String name, Seen cover) {
     Model model = ModelReader.read(Path.of("models", name)).model().orElseThrow();
     return new Work(
         model.drive(), model.engine(), model.phasers(), model.job().orElse(Job.unsaid()), cover);
