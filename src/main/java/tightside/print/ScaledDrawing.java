@@ -59,7 +59,7 @@ record ScaledDrawing(
 
   private static Picture picture(Solution solution, double textScale) {
     return DrivePicture.of(
-        solution, new PictureOptions(true, false, false, Optional.empty(), textScale));
+        solution, PictureOptions.labelled(Optional.empty(), textScale));
   }
 
   /**
