@@ -58,8 +58,7 @@ record ScaledDrawing(
   }
 
   private static Picture picture(Solution solution, double textScale) {
-    return DrivePicture.of(
-        solution, PictureOptions.labelled(Optional.empty(), textScale));
+    return DrivePicture.of(solution, PictureOptions.labelled(Optional.empty(), textScale));
   }
 
   /**
