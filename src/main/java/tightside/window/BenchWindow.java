@@ -28,7 +28,7 @@ import tightside.window.Headline.Tone;
 public final class BenchWindow {
 
   /** Size of the type at 100 %, pixels; every other size hangs on it. */
-  private static final double TYPE = 14;
+  static final double TYPE = 14;
 
   private final Desk desk;
   private final JobKeeper keeper;

@@ -17,6 +17,9 @@ import tightside.sheet.Step;
  */
 final class JobStage extends StackPane {
 
+  /** Narrower than this, in sizes of the type, large letters leave no room for the answer. */
+  private static final double NARROW_EM = 50;
+
   private final StepStage steps;
   private final StopStage stop;
   private final Label waiting = Controls.label("Working it out.", "step-note");
@@ -35,7 +38,14 @@ final class JobStage extends StackPane {
     StackPane.setAlignment(waiting, Pos.TOP_LEFT);
     layers();
     addEventFilter(KeyEvent.KEY_PRESSED, this::press);
+    widthProperty().addListener((o, before, width) -> fit(desk, width.doubleValue()));
     sceneProperty().addListener((o, before, scene) -> focusSoon());
+  }
+
+  /** Smaller letters where few of them go on a line. */
+  private void fit(Desk desk, double width) {
+    double em = BenchWindow.TYPE * desk.now().look().textPercent() / 100;
+    pseudoClassStateChanged(Styling.NARROW, width < NARROW_EM * em);
   }
 
   private void press(KeyEvent event) {

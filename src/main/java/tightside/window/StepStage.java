@@ -55,7 +55,7 @@ final class StepStage extends VBox {
     on.setId("job-on");
     says.setId("job-says");
     text.setId("job-step");
-    VBox body = new VBox(lead, text, notes, answer);
+    VBox body = new VBox(lead, text, notes);
     body.getStyleClass().add("step-body");
     scroll = new ScrollPane(body);
     scroll.setFitToWidth(true);
@@ -71,7 +71,7 @@ final class StepStage extends VBox {
     HBox ways = new HBox(back, next, on);
     ways.getStyleClass().add("step-ways");
     ways.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(part, before, scroll, says, gap, ways);
+    getChildren().addAll(part, before, scroll, answer, says, gap, ways);
   }
 
   void show(JobPage shown, boolean fresh, Progress now) {

@@ -7,6 +7,7 @@ final class Styling {
 
   static final PseudoClass CAUTION = PseudoClass.getPseudoClass("caution");
   static final PseudoClass NOTICE = PseudoClass.getPseudoClass("notice");
+  static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
   static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
   private Styling() {}
