@@ -29,6 +29,7 @@ final class NextSnapshot {
   Optional<LessonRun> lesson;
   Optional<OwnForm> typed;
   Optional<Adjustment> measured;
+  WhyNotes why;
 
   NextSnapshot(Snapshot before) {
     drive = before.drive();
@@ -47,6 +48,7 @@ final class NextSnapshot {
     lesson = before.lesson();
     typed = before.typed();
     measured = before.measured();
+    why = before.why();
   }
 
   Snapshot made() {
@@ -66,6 +68,7 @@ final class NextSnapshot {
         unfinished,
         lesson,
         typed,
-        measured);
+        measured,
+        why);
   }
 }

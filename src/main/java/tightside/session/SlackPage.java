@@ -93,7 +93,7 @@ public record SlackPage(List<ChainPage> chains) {
         now.heldMm());
   }
 
-  private static Set<Seen> access(Seen cover) {
+  static Set<Seen> access(Seen cover) {
     return switch (cover) {
       case COVER_ON -> Set.of(Seen.COVER_ON);
       case BORESCOPE -> Set.of(Seen.COVER_ON, Seen.COVER_OFF, Seen.BORESCOPE);

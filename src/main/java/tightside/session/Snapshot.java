@@ -35,6 +35,7 @@ import tightside.timing.State;
  *     it belongs
  * @param typed the form for a drive of one's own, once anything of it is typed
  * @param measured what the drive was adjusted to, if it was measured
+ * @param why what was typed on the card Why
  */
 public record Snapshot(
     Drive drive,
@@ -52,7 +53,8 @@ public record Snapshot(
     Optional<Plan> unfinished,
     Optional<LessonRun> lesson,
     Optional<OwnForm> typed,
-    Optional<Adjustment> measured) {
+    Optional<Adjustment> measured,
+    WhyNotes why) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -92,7 +94,8 @@ public record Snapshot(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        WhyNotes.none());
   }
 
   /** How far the plunger of a chain can be held out; not at all without a tensioner. */
@@ -176,6 +179,10 @@ public record Snapshot(
   /** The same with another job, or further on with it. */
   public Snapshot with(JobState other) {
     return next(n -> n.job = other);
+  }
+
+  Snapshot with(WhyNotes other) {
+    return next(n -> n.why = other);
   }
 
   Snapshot keeping(Optional<State> other) {

@@ -32,7 +32,8 @@ public final class Bench extends VBox {
     VALVES("Valves"),
     COMPARE("Compare"),
     JOB("Job"),
-    OWN("Own");
+    OWN("Own"),
+    WHY("Why");
 
     private final String words;
 
@@ -81,6 +82,7 @@ public final class Bench extends VBox {
     makers.put(
         Card.OWN,
         () -> new OwnCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
+    makers.put(Card.WHY, () -> new WhyCard(desk, worker, name -> saveAs.apply(name)));
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -97,7 +99,7 @@ public final class Bench extends VBox {
   /** Asks a person where to save. */
   private Optional<Path> ask(String suggested) {
     FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save as a model file");
+    chooser.setTitle("Save as");
     chooser.setInitialFileName(suggested);
     return Optional.ofNullable(chooser.showSaveDialog(getScene().getWindow())).map(File::toPath);
   }

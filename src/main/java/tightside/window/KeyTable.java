@@ -118,11 +118,12 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
       if (card == Bench.Card.OWN) {
         continue;
       }
+      String key = number <= 10 ? "" + number % 10 : card.words().substring(0, 1);
       control(
           keys,
-          "Ctrl+" + number % 10,
+          "Ctrl+" + key,
           "the card " + card.words(),
-          KeyCode.getKeyCode("" + number % 10),
+          KeyCode.getKeyCode(key),
           () -> bench.turnTo(card));
     }
     any(

@@ -28,6 +28,7 @@ import tightside.session.StrandId;
 import tightside.session.Turns;
 import tightside.sheet.Field;
 import tightside.sheet.Step;
+import tightside.session.WhyEdits;
 import tightside.timing.Seat;
 import tightside.window.Bench;
 import tightside.window.BenchWindow;
@@ -86,6 +87,7 @@ public final class Screenshots {
       shoot("job-wrong", "two-cams-arm", size, Bench.Card.JOB, Screenshots::jobWrong);
       shoot("job-stopped", "v-six-two-stages", size, Bench.Card.JOB, Screenshots::jobStopped);
       shoot("job-finished", "two-cams-arm", size, Bench.Card.JOB, Screenshots::jobFinished);
+      shoot("why", "two-cams-arm", size, Bench.Card.WHY, Screenshots::why);
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
   }
@@ -199,6 +201,11 @@ public final class Screenshots {
   private static void unfinished(Desk desk) {
     desk.act(now -> PlanEdits.moveShaft(now, "exhaust", Vector2D.of(20, 250)));
     desk.act(now -> PlanEdits.addShaft(now, Role.PUMP));
+  }
+
+  private static void why(Desk desk) {
+    desk.act(now -> WhyEdits.note(now, "why-intake", "intake", "0.3"));
+    desk.act(now -> WhyEdits.note(now, "why-exhaust", "exhaust", "-19.6"));
   }
 
   private static void twoTurns(Desk desk) {

@@ -1,0 +1,84 @@
+package tightside.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The card Why. At 0.5 % the answered example's camshafts stand 5.06 and 3.76 crank degrees late. */
+class WhyCardTest {
+
+  private static Screen screen;
+
+  @BeforeAll
+  static void open() {
+    screen = new Screen(Models.opened("two-cams-arm"));
+  }
+
+  @BeforeEach
+  void nothingRead() {
+    screen.act(
+        w -> {
+          w.desk().open(Models.opened("two-cams-arm"));
+          w.bench().turnTo(Bench.Card.WHY);
+        });
+    screen.work();
+  }
+
+  @Test
+  void readingsAreExplainedAtOnceAndUndone() {
+    assertThat(screen.words()).contains("Nothing was read yet");
+    screen.type("why-intake", "-5,1");
+    screen.type("why-exhaust", "-3.8");
+    screen.type("why-plunger-main", "22.5");
+    screen.work();
+    assertThat(screen.words())
+        .contains("chain main is worn, by 0.5")
+        .contains("What would settle it")
+        .contains("rings: one and two spreads");
+    screen.control(KeyCode.Z);
+    screen.work();
+    assertThat(screen.now().why().of("why-plunger-main")).isEmpty();
+    assertThat(screen.now().why().of("why-exhaust")).isEqualTo("-3.8");
+  }
+
+  @Test
+  void whatCantBeReadIsSaidAndKept() {
+    screen.type("why-intake", "late");
+    screen.type("why-tool-exhaust", "perhaps");
+    screen.work();
+    assertThat(screen.now().why().of("why-intake")).isEqualTo("late");
+    assertThat(screen.words()).contains("type yes or no");
+  }
+
+  @Test
+  void priorsAreThePersons() {
+    screen.type("why-intake", "0");
+    screen.type("why-exhaust", "-20");
+    screen.work();
+    assertThat(screen.words())
+        .contains("the sprocket of exhaust sits 1 tooth behind")
+        .contains("Do not crank or run this engine");
+    screen.type("why-prior-reseat", "0");
+    screen.work();
+    assertThat(screen.words()).doesNotContain("the sprocket of exhaust sits 1 tooth behind");
+  }
+
+  @Test
+  void thePageIsSaved(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("why.html");
+    screen.act(w -> w.bench().saveAs(name -> Optional.of(file)));
+    screen.type("why-exhaust", "-7");
+    screen.work();
+    screen.fire("why-save");
+    screen.work();
+    assertThat(Files.readString(file)).contains("exhaust reads -7.0 crank degrees");
+    assertThat(screen.words()).contains("Saved as why.html.");
+  }
+}
