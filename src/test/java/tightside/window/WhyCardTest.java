@@ -11,7 +11,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The card Why. At 0.5 % the answered example's camshafts stand 5.06 and 3.76 crank degrees late. */
+/**
+ * The card Why. At 0.5 % the answered example's camshafts stand 5.06 and 3.76 crank degrees late.
+ */
 class WhyCardTest {
 
   private static Screen screen;
