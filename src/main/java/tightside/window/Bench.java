@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
@@ -46,7 +45,9 @@ public final class Bench extends VBox {
     }
   }
 
-  private final Map<Card, Supplier<tightside.window.Card>> makers = new EnumMap<>(Card.class);
+  /** One for all cards: each closure more makes the start longer. */
+  private final Function<Card, tightside.window.Card> makers;
+
   private final Map<Card, tightside.window.Card> cards = new EnumMap<>(Card.class);
   private final Segments<Card> choice;
   private final ScrollPane scroll = new ScrollPane();
@@ -67,22 +68,22 @@ public final class Bench extends VBox {
   Bench(Desk desk, Executor worker, Player player, JobKeeper keeper) {
     jobs = new JobOpening(keeper, problems, worker, Platform::runLater, () -> turnTo(Card.JOB));
     getStyleClass().add("bench");
-    makers.put(Card.COUNT, () -> new CountCard(desk));
-    makers.put(Card.RESEAT, () -> new ReseatCard(desk));
-    makers.put(Card.WEAR, () -> new WearCard(desk));
-    makers.put(Card.TABLE, TableCard::new);
-    makers.put(Card.SLACK, () -> new SlackCard(desk, worker));
-    makers.put(
-        Card.BUILD,
-        () -> new BuildCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
-    makers.put(Card.LESSON, () -> new LessonCard(desk, worker, player));
-    makers.put(Card.VALVES, () -> new ValvesCard(desk));
-    makers.put(Card.COMPARE, () -> new CompareCard(desk));
-    makers.put(Card.JOB, () -> new JobCard(desk, keeper, jobs, worker));
-    makers.put(
-        Card.OWN,
-        () -> new OwnCard(desk, new PlanSaving(desk, worker, name -> saveAs.apply(name))));
-    makers.put(Card.WHY, () -> new WhyCard(desk, worker, name -> saveAs.apply(name)));
+    makers =
+        which ->
+            switch (which) {
+              case COUNT -> new CountCard(desk);
+              case RESEAT -> new ReseatCard(desk);
+              case WEAR -> new WearCard(desk);
+              case TABLE -> new TableCard();
+              case SLACK -> new SlackCard(desk, worker);
+              case BUILD -> new BuildCard(desk, new PlanSaving(desk, worker, this::file));
+              case LESSON -> new LessonCard(desk, worker, player);
+              case VALVES -> new ValvesCard(desk);
+              case COMPARE -> new CompareCard(desk);
+              case JOB -> new JobCard(desk, keeper, jobs, worker);
+              case OWN -> new OwnCard(desk, new PlanSaving(desk, worker, this::file));
+              case WHY -> new WhyCard(desk, worker, this::file);
+            };
     Map<Card, String> words = new LinkedHashMap<>();
     for (Card card : Card.values()) {
       words.put(card, card.words());
@@ -107,6 +108,11 @@ public final class Bench extends VBox {
   /** Answers in place of a person where to save. */
   void saveAs(Function<String, Optional<Path>> answer) {
     saveAs = answer;
+  }
+
+  /** Where to save, by whoever answers that now. */
+  private Optional<Path> file(String suggested) {
+    return saveAs.apply(suggested);
   }
 
   ProblemPanel problems() {
@@ -161,7 +167,7 @@ public final class Bench extends VBox {
 
   /** The card that lies there; it is made when it is first turned to. */
   private tightside.window.Card card() {
-    return cards.computeIfAbsent(lying, which -> makers.get(which).get());
+    return cards.computeIfAbsent(lying, makers);
   }
 
   /** Calls back with what a card shows large whenever one is turned to. */

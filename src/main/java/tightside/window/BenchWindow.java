@@ -27,7 +27,7 @@ import tightside.window.Headline.Tone;
  */
 public final class BenchWindow {
 
-  /** Size of the type at 100 %, pixels; every other size hangs on it. */
+  /** Size of the type at 100 %, pixels, as in bench.css; every other size hangs on it. */
   static final double TYPE = 14;
 
   private final Desk desk;
@@ -52,7 +52,8 @@ public final class BenchWindow {
   private final StackPane room = new StackPane(sentence);
 
   private final Bench bench;
-  private final Keys keys;
+  private final Runnable open;
+  private Optional<Keys> keys = Optional.empty();
   private Optional<KeyCard> keyCard = Optional.empty();
   private final StackPane root = new StackPane();
   private final Scene scene;
@@ -77,12 +78,11 @@ public final class BenchWindow {
     turns = new TurnBar(desk, player);
     bench = new Bench(desk, worker, player, keeper);
     Opening opening = new Opening(desk, bench.problems(), keeper, worker, Platform::runLater);
-    Runnable open = () -> chooser.get().ifPresent(opening::open);
-    keys = Keys.of(desk, turns, bench, this::toggleKeys, open);
+    open = () -> chooser.get().ifPresent(opening::open);
     top = new TopBar(desk, open, this::toggleKeys);
     new PictureHand(picture, desk);
     scene = scene();
-    scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> keys.press(e, picture));
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> keys().press(e, picture));
     desk.watch(this::changed);
     bench.whenTurned(this::lay);
     picture.requestFocus();
@@ -103,6 +103,7 @@ public final class BenchWindow {
     pane.setBottom(turns);
     pane.getStyleClass().add("bench-window");
     root.getChildren().add(pane);
+    root.getStyleClass().add("window");
     Scene built = new Scene(root, 1280, 800);
     built.getStylesheets().add("/tightside/window/bench.css");
     built.addPreLayoutPulseListener(this::refresh);
@@ -158,7 +159,9 @@ public final class BenchWindow {
     }
     stale = false;
     SessionView view = desk.view();
-    String type = "-fx-font-size: " + emPixels(view.snapshot().look()) + "px;";
+    Look look = view.snapshot().look();
+    // At 100 % the style sheet's own size, or the start would wait for a parser.
+    String type = look.textPercent() == 100 ? "" : "-fx-font-size: " + emPixels(look) + "px;";
     if (!type.equals(root.getStyle())) {
       root.setStyle(type);
     }
@@ -211,13 +214,21 @@ public final class BenchWindow {
     projected.ifPresent(p -> p.show(view));
   }
 
+  /** The table of the keys, made for the first key: no start waits for it. */
+  private Keys keys() {
+    if (keys.isEmpty()) {
+      keys = Optional.of(Keys.of(desk, turns, bench, this::toggleKeys, open));
+    }
+    return keys.get();
+  }
+
   private void toggleKeys() {
     if (keyCard.isPresent()) {
       root.getChildren().remove(keyCard.get());
       keyCard = Optional.empty();
       picture.requestFocus();
     } else {
-      keyCard = Optional.of(new KeyCard(keys, this::toggleKeys));
+      keyCard = Optional.of(new KeyCard(keys(), this::toggleKeys));
       root.getChildren().add(keyCard.get());
       keyCard.get().requestFocus();
     }

@@ -16,6 +16,13 @@ final class ProblemPanel extends VBox {
 
   ProblemPanel() {
     getStyleClass().add("problems");
+    clear();
+  }
+
+  private void layOut() {
+    if (!getChildren().isEmpty()) {
+      return;
+    }
     list.getStyleClass().add("problem-list");
     ScrollPane scroll = new ScrollPane(list);
     scroll.setFitToWidth(true);
@@ -24,7 +31,6 @@ final class ProblemPanel extends VBox {
     close.setId("close-problems");
     offer.setId("offer");
     getChildren().addAll(title, scroll, Controls.flow(offer, close));
-    clear();
   }
 
   /**
@@ -33,6 +39,7 @@ final class ProblemPanel extends VBox {
    * @param heading one sentence
    */
   void say(String heading, List<String> lines) {
+    layOut();
     title.setText(heading);
     list.getChildren().setAll(Controls.sentences(lines, "note"));
     Controls.visible(offer, false);
@@ -61,6 +68,7 @@ final class ProblemPanel extends VBox {
    * @param heading one sentence
    */
   void show(String heading, List<Problem> problems) {
+    layOut();
     title.setText(heading);
     list.getChildren().clear();
     for (Problem problem : problems) {

@@ -7,7 +7,10 @@ import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.Line;
+import javafx.scene.shape.LineTo;
+import javafx.scene.shape.MoveTo;
+import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 import javafx.scene.shape.Polygon;
 import tightside.session.Snapshot;
 
@@ -20,8 +23,9 @@ final class TurnRuler extends Region {
   static final double CYCLE = 720;
   private static final int NUMBER_EVERY = 90;
 
-  private final Line base = new Line();
-  private final List<Line> ticks = new ArrayList<>();
+  /** The ruler's edge and all its ticks: one node, for the start waits for the style of each. */
+  private final Path lines = new Path();
+
   private final List<Label> numbers = new ArrayList<>();
   private final Polygon grip = new Polygon();
 
@@ -43,7 +47,7 @@ final class TurnRuler extends Region {
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
     setAccessibleText("Crank angle on a ruler of two turns");
-    base.getStyleClass().add("ruler-line");
+    lines.getStyleClass().add("ruler-line");
     grip.getStyleClass().add("grip");
     other.getStyleClass().add("other-grip");
     for (int at = 0; at <= CYCLE; at += NUMBER_EVERY) {
@@ -69,14 +73,7 @@ final class TurnRuler extends Region {
     degrees = now.crank().degrees();
     if (teeth != crankTeeth) {
       teeth = crankTeeth;
-      ticks.clear();
-      for (int k = 0; k <= 2 * teeth; k++) {
-        Line tick = new Line();
-        tick.getStyleClass().add("ruler-line");
-        ticks.add(tick);
-      }
-      getChildren().setAll(base);
-      getChildren().addAll(ticks);
+      getChildren().setAll(lines);
       getChildren().addAll(numbers);
       getChildren().addAll(turnsMade, other, grip);
     }
@@ -120,17 +117,7 @@ final class TurnRuler extends Region {
   @Override
   protected void layoutChildren() {
     double y = line(1.35 * em());
-    base.setStartX(line(x(0)));
-    base.setEndX(line(x(CYCLE)));
-    base.setStartY(y);
-    base.setEndY(y);
-    for (int k = 0; k < ticks.size(); k++) {
-      double x = line(x(k * 360.0 / teeth));
-      ticks.get(k).setStartX(x);
-      ticks.get(k).setEndX(x);
-      ticks.get(k).setStartY(y);
-      ticks.get(k).setEndY(y + (k % teeth == 0 ? 0.8 : 0.45) * em());
-    }
+    lines.getElements().setAll(rule(y));
     for (int i = 0; i < numbers.size(); i++) {
       Label number = numbers.get(i);
       number.autosize();
@@ -148,6 +135,18 @@ final class TurnRuler extends Region {
     turnsMade.autosize();
     turnsMade.relocate(Math.round(x(CYCLE) - turnsMade.getWidth() - 1.5 * em), 0);
     place();
+  }
+
+  private List<PathElement> rule(double y) {
+    List<PathElement> rule = new ArrayList<>();
+    rule.add(new MoveTo(line(x(0)), y));
+    rule.add(new LineTo(line(x(CYCLE)), y));
+    for (int k = 0; k <= 2 * teeth; k++) {
+      double x = line(x(k * 360.0 / teeth));
+      rule.add(new MoveTo(x, y));
+      rule.add(new LineTo(x, y + (k % teeth == 0 ? 0.8 : 0.45) * em()));
+    }
+    return rule;
   }
 
   private static String turnsMade(double degrees) {
