@@ -31,7 +31,7 @@ public final class PlanEdits {
 
   /** Begins a drive from nothing. */
   public static Edit begin(Snapshot now) {
-    return single(now, "Begin a new drive", Plan.begun());
+    return single(now.with(now.slack().withoutEngine()), "Begin a new drive", Plan.begun());
   }
 
   public static Edit call(Snapshot now, String name) {

@@ -67,6 +67,11 @@ public record SlackSetup(
     return new SlackSetup(engagementMm, playDegrees, other, engine, phasers);
   }
 
+  /** With nothing said of valves and phasers: those were another drive's. */
+  SlackSetup withoutEngine() {
+    return new SlackSetup(engagementMm, playDegrees, heat, Optional.empty(), Map.of());
+  }
+
   /** With a shaft called otherwise. */
   SlackSetup renamed(String before, String after) {
     Map<String, Phaser> others = new HashMap<>();

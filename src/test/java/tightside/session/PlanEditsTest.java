@@ -119,6 +119,7 @@ class PlanEditsTest {
   void aDriveIsDrawnFromNothing() {
     Snapshot now = PlanEdits.begin(demo()).after();
     assertThat(now.plan().shafts()).hasSize(1);
+    assertThat(now.slack().engine()).as("valves of another drive").isEmpty();
     now = PlanEdits.addShaft(now, Role.IDLER).after();
     now = PlanEdits.moveShaft(now, "idler", Vector2D.of(0, 160)).after();
     now = PlanEdits.addSprocket(now, "main", 1, "idler").after();
