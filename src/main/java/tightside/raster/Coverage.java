@@ -53,8 +53,11 @@ final class Coverage {
     return true;
   }
 
-  /** Adds a closed outline. */
+  /** Adds a closed outline; one of no points, as the hole of a full ring, adds nothing. */
   void add(Points outline) {
+    if (outline.count == 0) {
+      return;
+    }
     float x = (float) (outline.x[outline.count - 1] - left);
     float y = (float) (outline.y[outline.count - 1] - top);
     for (int i = 0; i < outline.count; i++) {

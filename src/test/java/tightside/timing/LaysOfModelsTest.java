@@ -95,7 +95,7 @@ class LaysOfModelsTest {
       return folder
           .filter(f -> f.toString().endsWith(".yaml"))
           .sorted()
-          .map(f -> ModelReader.read(f).model().orElseThrow().drive())
+          .map(f -> ModelReader.read(f).model().orElseThrow().adjusted().drive())
           .filter(d -> !d.countedOnly())
           .map(d -> d.rotation() == Rotation.CLOCKWISE ? d : Redrawn.mirror().drive(d))
           .toList();

@@ -33,19 +33,28 @@ class ForEveryoneTest {
   }
 
   private static void show(String model, Bench.Card card, int percent) {
+    open(model, percent);
+    turnTo(card);
+  }
+
+  private static void open(String model, int percent) {
     screen.act(
         w -> {
           w.desk().open(Models.opened(model));
           w.desk().look(look -> look.textSteps((percent - look.textPercent()) / 10));
-          w.bench().turnTo(card);
         });
+  }
+
+  private static void turnTo(Bench.Card card) {
+    screen.act(w -> w.bench().turnTo(card));
     screen.work();
   }
 
   @Test
   void everyControlHasANameThatCanBeSpoken() {
+    open("v-six-two-stages", 100);
     for (Bench.Card card : Bench.Card.values()) {
-      show("v-six-two-stages", card, 100);
+      turnTo(card);
       for (Node node : screen.all()) {
         if (node.isFocusTraversable() && !(node instanceof ScrollBar)) {
           assertThat(node.getAccessibleText()).as("%s on %s", node, card).isNotBlank();
@@ -64,10 +73,10 @@ class ForEveryoneTest {
     "v-six-two-stages, 150, 1920, 1080"
   })
   void nothingIsCutOff(String model, int percent, double width, double height) {
+    screen.size(width, height);
+    open(model, percent);
     for (Bench.Card card : Bench.Card.values()) {
-      show(model, card, percent);
-      screen.size(width, height);
-      screen.act(w -> {});
+      turnTo(card);
       List<String> cut = Screen.on(() -> cutOff(screen.window()));
       assertThat(cut).as("%s at %d %% on %s", model, percent, card).isEmpty();
       assertThat(screen.window().picture().getHeight()).as("picture").isGreaterThan(0.3 * height);
@@ -78,10 +87,10 @@ class ForEveryoneTest {
   @CsvSource({"100", "150"})
   void theWholeWarningIsReadWhenTheEngineWasTurnedBack(int percent) {
     screen.size(1280, 800);
+    open("counterclockwise-balancers", percent);
+    screen.act(w -> w.desk().act(now -> Turns.by(now, -12.5)));
     for (Bench.Card card : Bench.Card.values()) {
-      show("counterclockwise-balancers", card, percent);
-      screen.act(w -> w.desk().act(now -> Turns.by(now, -12.5)));
-      screen.act(w -> {});
+      turnTo(card);
       assertThat(Screen.on(() -> cutOff(screen.window()))).as("%s", card).isEmpty();
     }
   }
