@@ -1,5 +1,6 @@
 package tightside.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +47,7 @@ final class PictureCanvas extends Region {
   private Picture picture;
   private Fit fit = new Fit(0, 0, 1);
   private Frame frame;
+  private final List<Frame> frames = new ArrayList<>();
   private Captions captions;
   private boolean held;
   private Optional<SeenDrive> seen = Optional.empty();
@@ -68,6 +70,10 @@ final class PictureCanvas extends Region {
           && width == otherWidth
           && height == otherHeight
           && textPercent == now.look().textPercent();
+    }
+
+    boolean like(Frame other) {
+      return width == other.width && height == other.height && textPercent == other.textPercent;
     }
 
     Frame seeing(Bounds more) {
@@ -178,7 +184,9 @@ final class PictureCanvas extends Region {
       return;
     }
     if (frame == null || !held && !frame.holds(now, width, height)) {
-      frame = framed(width, height);
+      frame = framedBefore(now, width, height).orElseGet(() -> framed(width, height));
+      fit = Fit.of(frame.seen(), width, height);
+      keep(frame);
     }
     Captions before = captions;
     picture = drawn(frame.textScale());
@@ -231,10 +239,21 @@ final class PictureCanvas extends Region {
     spotlight.setVisible(false);
   }
 
+  /** The room is shared with what cards show large, and comes back when they are turned from. */
+  private Optional<Frame> framedBefore(Snapshot now, double width, double height) {
+    return frames.stream().filter(f -> f.holds(now, width, height)).findFirst();
+  }
+
+  private void keep(Frame newest) {
+    frames.removeIf(f -> f.drive() != newest.drive() || f.like(newest));
+    frames.add(newest);
+  }
+
   /** Stays where it is as long as everything is in sight, for a hand may be holding it. */
   private void see(Bounds all, double width, double height) {
     if (!fit.sees(all, width, height)) {
       frame = frame.seeing(all);
+      keep(frame);
       fit = Fit.of(frame.seen(), width, height);
     }
   }

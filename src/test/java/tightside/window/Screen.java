@@ -2,8 +2,10 @@ package tightside.window;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -207,13 +209,13 @@ final class Screen {
   List<Node> all() {
     return on(
         () -> {
-          List<Node> nodes = new ArrayList<>();
+          Set<Node> nodes = new LinkedHashSet<>();
           collect(window.sceneOf().getRoot(), nodes);
-          return nodes;
+          return List.copyOf(nodes);
         });
   }
 
-  private static void collect(Node node, List<Node> nodes) {
+  private static void collect(Node node, Set<Node> nodes) {
     if (!node.isVisible()) {
       return;
     }
