@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import org.hipparchus.exception.MathRuntimeException;
 import tightside.drive.Chain;
 import tightside.drive.Drive;
@@ -60,14 +61,29 @@ final class Adjusting {
       sigmas[m + j] = unknowns.all().get(j).loose();
     }
     double[] steps = unknowns.all().stream().mapToDouble(Unknown::step).toArray();
-    return LeastSquares.fit(x -> values(some, x), observed, sigmas, start, steps);
+    return LeastSquares.fit(model(some), observed, sigmas, start, steps);
   }
 
-  private double[] values(List<Equation> some, double[] x) {
+  private LeastSquares.Model model(List<Equation> some) {
+    boolean[][] bear = Bearings.of(drawn, unknowns, survey.measurements(), some);
+    return new LeastSquares.Model() {
+      @Override
+      public double[] valuesAt(double[] x) {
+        return values(some, x, i -> true);
+      }
+
+      @Override
+      public double[] valuesAt(double[] x, int moved) {
+        return values(some, x, i -> bear[i][moved]);
+      }
+    };
+  }
+
+  private double[] values(List<Equation> some, double[] x, IntPredicate asked) {
     Site site = unknowns.at(x);
     double[] values = new double[some.size() + x.length];
     for (int i = 0; i < some.size(); i++) {
-      values[i] = some.get(i).value().applyAsDouble(site);
+      values[i] = asked.test(i) ? some.get(i).value().applyAsDouble(site) : 0;
     }
     System.arraycopy(x, 0, values, some.size(), x.length);
     return values;

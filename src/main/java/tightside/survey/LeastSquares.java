@@ -24,6 +24,14 @@ public final class LeastSquares {
   @FunctionalInterface
   public interface Model {
     double[] valuesAt(double[] unknowns);
+
+    /**
+     * The same but for observations that one unknown does not bear on, which may be anything that
+     * does not depend on it.
+     */
+    default double[] valuesAt(double[] unknowns, int moved) {
+      return valuesAt(unknowns);
+    }
   }
 
   /**
@@ -91,9 +99,9 @@ public final class LeastSquares {
     for (int j = 0; j < at.length; j++) {
       double[] moved = at.clone();
       moved[j] = at[j] + steps[j];
-      double[] ahead = model.valuesAt(moved);
+      double[] ahead = model.valuesAt(moved, j);
       moved[j] = at[j] - steps[j];
-      double[] behind = model.valuesAt(moved);
+      double[] behind = model.valuesAt(moved, j);
       for (int i = 0; i < sigmas.length; i++) {
         rows[i][j] = (ahead[i] - behind[i]) / (2 * steps[j] * sigmas[i]);
       }

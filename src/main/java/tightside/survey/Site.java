@@ -75,8 +75,7 @@ record Site(
   }
 
   /** Lays a chain; its runs are found when they are asked for. */
-  Optional<SiteChain> laid(String name) {
-    Chain chain = chain(name);
+  Optional<SiteChain> laid(Chain chain, SiteChain.Strings strings) {
     List<Vector2D> centres =
         chain.route().stream()
             .map(e -> e instanceof Sprocket s ? centre(s.shaft()) : Vector2D.ZERO)
@@ -85,9 +84,11 @@ record Site(
         IntStream.range(0, chain.route().size())
             .mapToObj(place -> gearing.senseAt(chain, place))
             .toList();
-    Rotation travel = gearing.travel().get(name);
+    Rotation travel = gearing.travel().get(chain.name());
     return SiteChain.of(
-        new ChainInPlace(chain, centres, senses, travel), extensionMm.getOrDefault(name, 0.0));
+        new ChainInPlace(chain, centres, senses, travel),
+        extensionMm.getOrDefault(chain.name(), 0.0),
+        strings);
   }
 
   /** What keeps this from being a drive; nothing if it is one. */

@@ -22,16 +22,24 @@ final class SiteChain {
   private final ChainInPlace inPlace;
   private final double pitchMm;
   private final List<Outline> outlines;
+  private final Strings strings;
   private final Map<Integer, Optional<TautString>> runs = new HashMap<>();
 
-  private SiteChain(ChainInPlace inPlace, double pitchMm, List<Outline> outlines) {
+  /** Finds the string along a run: from the first outline to the last, past those between. */
+  @FunctionalInterface
+  interface Strings {
+    Optional<TautString> between(String run, List<Outline> met);
+  }
+
+  private SiteChain(ChainInPlace inPlace, double pitchMm, List<Outline> outlines, Strings strings) {
     this.inPlace = inPlace;
     this.pitchMm = pitchMm;
     this.outlines = outlines;
+    this.strings = strings;
   }
 
   /** Nothing where a face is hollow toward the chain. */
-  static Optional<SiteChain> of(ChainInPlace inPlace, double extensionMm) {
+  static Optional<SiteChain> of(ChainInPlace inPlace, double extensionMm, Strings strings) {
     double pitch = inPlace.chain().pitchMm();
     List<Outline> outlines = new ArrayList<>();
     try {
@@ -41,7 +49,7 @@ final class SiteChain {
     } catch (IllegalArgumentException hollowOrTurnedBack) {
       return Optional.empty();
     }
-    return Optional.of(new SiteChain(inPlace, pitch, outlines));
+    return Optional.of(new SiteChain(inPlace, pitch, outlines, strings));
   }
 
   private Chain chain() {
@@ -58,8 +66,9 @@ final class SiteChain {
     boolean last = i + 1 == places.size();
     int to = places.get(last ? 0 : i + 1);
     int end = last ? outlines.size() : to;
-    return TautString.between(
-        outlines.get(from), outlines.get(to), outlines.subList(from + 1, end));
+    List<Outline> met = new ArrayList<>(outlines.subList(from, end));
+    met.add(outlines.get(to));
+    return strings.between(chain().name() + "/" + from, met);
   }
 
   /** Pitches from mark to mark along a strand; NaN where no string can be laid. */

@@ -1,12 +1,10 @@
 package tightside.survey;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Arm;
 import tightside.drive.Chain;
@@ -23,6 +21,8 @@ import tightside.drive.Shoe;
 import tightside.drive.Sprocket;
 import tightside.geometry.Bearing;
 import tightside.geometry.FaceCurve;
+import tightside.geometry.Outline;
+import tightside.geometry.TautString;
 
 /**
  * What is unknown of a drive, and the site that values for it make.
@@ -39,10 +39,12 @@ final class Unknowns {
   private final List<Unknown> all = new ArrayList<>();
   private final Map<String, Integer> places = new HashMap<>();
   private final Map<String, int[]> bearing = new HashMap<>();
-  private final Map<String, Laid> laid = new HashMap<>();
+  private final Map<String, Memo<List<Double>, Laid>> laid = new HashMap<>();
+  private final Map<String, Memo<List<Outline>, Optional<TautString>>> strings = new HashMap<>();
+  private final List<String> keys = new ArrayList<>();
 
-  /** The path of a chain for the values that bear on it; most steps leave most chains alone. */
-  private record Laid(double[] values, Optional<SiteChain> path) {}
+  /** A chain and its path for the values that bear on it; most steps leave most chains alone. */
+  private record Laid(Chain chain, Optional<SiteChain> path) {}
 
   Unknowns(Drive drive) {
     this.drive = drive;
@@ -83,6 +85,7 @@ final class Unknowns {
 
   private void add(String key, Unknown unknown) {
     places.put(key, all.size());
+    keys.add(key);
     all.add(unknown);
   }
 
@@ -135,6 +138,10 @@ final class Unknowns {
     }
   }
 
+  String key(int unknown) {
+    return keys.get(unknown);
+  }
+
   /** The place of an unknown that bears this key; negative if there is none. */
   int place(String key) {
     return places.getOrDefault(key, -1);
@@ -143,42 +150,62 @@ final class Unknowns {
   /** The site for some values. */
   Site at(double[] values) {
     Map<String, Double> extension = new HashMap<>();
-    List<Chain> chains = new ArrayList<>();
     for (Chain chain : drive.chains()) {
-      String of = chain.name() + "/";
-      if (place(of + "extension") >= 0) {
-        extension.put(chain.name(), value(values, of + "extension"));
+      int place = place(chain.name() + "/extension");
+      if (place >= 0) {
+        extension.put(chain.name(), values[place]);
       }
-      List<RouteEntry> route =
-          chain.route().stream().map(entry -> entry(values, of, entry)).toList();
-      double pitch =
-          Math.max(
-              Limits.PITCH_MM.least(),
-              Math.min(Limits.PITCH_MM.most(), value(values, of + "pitch")));
-      chains.add(
-          new Chain(
-              chain.name(),
-              chain.kind(),
-              pitch,
-              chain.links(),
-              chain.plateHeightMm(),
-              chain.rollerDiameterMm(),
-              route));
     }
-    List<Shaft> shafts = drive.shafts().stream().map(s -> shaft(values, s)).toList();
-    Site site = new Site(shafts, chains, gearing, extension, new HashMap<>());
-    chains.forEach(c -> site.paths().put(c.name(), path(site, c, values)));
-    return site;
+    List<Shaft> shafts = new ArrayList<>();
+    drive.shafts().forEach(s -> shafts.add(shaft(values, s)));
+    Site bare = new Site(shafts, List.of(), gearing, extension, Map.of());
+    List<Chain> chains = new ArrayList<>();
+    Map<String, Optional<SiteChain>> paths = new HashMap<>();
+    for (Chain chain : drive.chains()) {
+      Laid found = laid(bare, chain, values);
+      chains.add(found.chain());
+      paths.put(chain.name(), found.path());
+    }
+    return new Site(shafts, chains, gearing, extension, paths);
   }
 
-  private Optional<SiteChain> path(Site site, Chain chain, double[] values) {
-    double[] bear = IntStream.of(bearing.get(chain.name())).mapToDouble(i -> values[i]).toArray();
-    Laid known = laid.get(chain.name());
-    if (known == null || !Arrays.equals(known.values(), bear)) {
-      known = new Laid(bear, site.laid(chain.name()));
-      laid.put(chain.name(), known);
+  private Laid laid(Site bare, Chain chain, double[] values) {
+    List<Double> bear = new ArrayList<>();
+    for (int place : bearing.get(chain.name())) {
+      bear.add(values[place]);
     }
-    return known.path();
+    return laid.computeIfAbsent(chain.name(), name -> new Memo<>())
+        .of(
+            bear,
+            asked -> {
+              Chain made = chain(values, chain);
+              return new Laid(made, bare.laid(made, this::string));
+            });
+  }
+
+  /** The string from one outline to another; most steps leave most of a chain's as they are. */
+  private Optional<TautString> string(String run, List<Outline> met) {
+    int last = met.size() - 1;
+    return strings
+        .computeIfAbsent(run, r -> new Memo<>())
+        .of(met, m -> TautString.between(m.get(0), m.get(last), m.subList(1, last)));
+  }
+
+  private Chain chain(double[] values, Chain chain) {
+    String of = chain.name() + "/";
+    List<RouteEntry> route = new ArrayList<>();
+    chain.route().forEach(entry -> route.add(entry(values, of, entry)));
+    double pitch =
+        Math.max(
+            Limits.PITCH_MM.least(), Math.min(Limits.PITCH_MM.most(), value(values, of + "pitch")));
+    return new Chain(
+        chain.name(),
+        chain.kind(),
+        pitch,
+        chain.links(),
+        chain.plateHeightMm(),
+        chain.rollerDiameterMm(),
+        route);
   }
 
   private double value(double[] values, String key) {

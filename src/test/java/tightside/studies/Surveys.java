@@ -30,7 +30,9 @@ import tightside.timing.Strand;
 public final class Surveys {
 
   private static final double BLUNDER_MM = 5;
-  private static final double[] CLAIMS = {0.99, 0.95, 0.8, 0};
+  private static final double SURE = 0.99;
+  private static final String ROW = "%-42s %8s %6s %8s %9s";
+  private static final String SURENESS = " %10s %9s %10s %9s%n";
   private static final double BLUNDER_SHARE = 0.005;
   private static final double BLUNDER_SIZE = 10;
 
@@ -44,26 +46,34 @@ public final class Surveys {
    */
   public static void main(String[] words) {
     int times = words.length > 0 ? Integer.parseInt(words[0]) : 1000;
+    System.out.printf(ROW, "Drive and way of measuring", "surveys", "lost", "counts", "right");
+    System.out.printf(SURENESS, "99 % sure", "right", "less sure", "right");
     Tally clean = new Tally();
     Tally dirty = new Tally();
-    LongAdder named = new LongAdder();
-    LongAdder planted = new LongAdder();
+    List<String> named = new ArrayList<>();
+    long[] blunders = new long[2];
     for (Case c : cases()) {
       Tally here = new Tally();
       measure(c, times, 0, here, 1);
-      here.print(c.name() + ", errors as stated");
+      here.print(c.name());
       clean.add(here);
       Tally worse = new Tally();
       measure(c, times, BLUNDER_SHARE, worse, 2);
-      worse.print(c.name() + ", and one reading in 200 a blunder");
+      worse.print("  1 reading in 200 a blunder");
       dirty.add(worse);
-      blunders(c, times / 2, named, planted);
+      named.add(blunders(c, times / 2, blunders));
     }
-    clean.print("all together, errors as stated");
-    dirty.print("all together, and one reading in 200 a blunder");
-    System.out.printf(
-        "blunders of %.0f mm named: %d of %d (%.1f %%)%n",
-        BLUNDER_MM, named.sum(), planted.sum(), 100.0 * named.sum() / planted.sum());
+    clean.print("All, errors as stated");
+    dirty.print("All, 1 reading in 200 a blunder");
+    System.out.printf("%nBlunders of %.0f mm%n", BLUNDER_MM);
+    named.forEach(System.out::println);
+    System.out.println(named("All", "", blunders[0], blunders[1]));
+    System.out.printf("%nSeeds 1 to 3, by %d.%n", times);
+  }
+
+  private static String named(String what, String where, long named, long planted) {
+    String share = planted == 0 ? "-" : "%.1f %%".formatted(100.0 * named / planted);
+    return "%-42s %-28s named %6d of %6d %8s".formatted(what, where, named, planted, share);
   }
 
   private static List<Case> cases() {
@@ -80,19 +90,25 @@ public final class Surveys {
 
   /** Counts by how sure they were, and how many of them were right. */
   private static final class Tally {
-    private final long[] made = new long[CLAIMS.length];
-    private final long[] right = new long[CLAIMS.length];
+    private long surveys;
+    private long lost;
+    private final long[] made = new long[2];
+    private final long[] right = new long[2];
+
+    synchronized void survey(boolean settled) {
+      surveys++;
+      lost += settled ? 0 : 1;
+    }
 
     synchronized void count(double sureness, boolean isRight) {
-      int i = 0;
-      while (sureness < CLAIMS[i]) {
-        i++;
-      }
+      int i = sureness >= SURE ? 0 : 1;
       made[i]++;
       right[i] += isRight ? 1 : 0;
     }
 
     void add(Tally other) {
+      surveys += other.surveys;
+      lost += other.lost;
       for (int i = 0; i < made.length; i++) {
         made[i] += other.made[i];
         right[i] += other.right[i];
@@ -100,27 +116,14 @@ public final class Surveys {
     }
 
     void print(String title) {
-      long all = LongStreams.sum(made);
+      long all = made[0] + made[1];
+      System.out.printf(ROW, title, surveys, lost, all, percent(right[0] + right[1], all));
       System.out.printf(
-          "%s: %.2f %% of %d counts right%n", title, 100.0 * LongStreams.sum(right) / all, all);
-      for (int i = 0; i < made.length; i++) {
-        if (made[i] > 0) {
-          System.out.printf(
-              "    %s sure: %d, of them right %.2f %%%n",
-              i == 0
-                  ? "99 % or more"
-                  : "%.0f to %.0f %%".formatted(100 * CLAIMS[i], 100 * CLAIMS[i - 1]),
-              made[i],
-              100.0 * right[i] / made[i]);
-        }
-      }
+          SURENESS, made[0], percent(right[0], made[0]), made[1], percent(right[1], made[1]));
     }
-  }
 
-  /** Sums. */
-  private static final class LongStreams {
-    static long sum(long[] some) {
-      return java.util.Arrays.stream(some).sum();
+    private static String percent(long some, long all) {
+      return all == 0 ? "-" : "%.2f %%".formatted(100.0 * some / all);
     }
   }
 
@@ -148,6 +151,7 @@ public final class Surveys {
               UniformRandomProvider random = Measured.seeded(seed * 1_000_003 + i);
               Optional<Adjustment> a =
                   Adjustment.of(c.sketch(), Survey.of(blundered(c.measured(), random, blunders)));
+              tally.survey(a.isPresent());
               if (a.isEmpty()) {
                 return;
               }
@@ -170,7 +174,7 @@ public final class Surveys {
         .toList();
   }
 
-  private static void blunders(Case c, int times, LongAdder named, LongAdder planted) {
+  private static String blunders(Case c, int times, long[] sums) {
     Adjustment exact = Adjustment.of(c.sketch(), Survey.of(c.measured().exact())).orElseThrow();
     List<Integer> allowed =
         IntStream.range(0, c.measured().exact().size())
@@ -195,16 +199,15 @@ public final class Surveys {
                         .isPresent();
                 here.add(found ? 1 : 0);
               });
-      named.add(here.sum());
-      planted.add(times);
     }
-    System.out.printf(
-        "    of %d measurements %d allow a blunder of %.0f mm to be named; named %d of %d%n",
-        c.measured().exact().size(),
-        allowed.size(),
-        BLUNDER_MM,
-        here.sum(),
-        allowed.isEmpty() ? 0 : times);
+    long planted = allowed.isEmpty() ? 0 : times;
+    sums[0] += here.sum();
+    sums[1] += planted;
+    String where =
+        "%d of %d lengths allow it"
+            .formatted(
+                allowed.size(), c.measured().exact().stream().filter(m -> !m.angle()).count());
+    return named(c.name(), where, here.sum(), planted);
   }
 
   /** A length whose blunder would be found, and told from every other. */
