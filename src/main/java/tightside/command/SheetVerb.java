@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import tightside.drive.Drive;
 import tightside.drive.Seen;
 import tightside.files.Model;
 import tightside.files.WholeFiles;
@@ -76,7 +77,7 @@ final class SheetVerb extends ModelVerb {
     }
     Work work =
         new Work(
-            model.drive(),
+            marked(model),
             model.engine(),
             model.phasers(),
             model.job().orElse(Job.unsaid()),
@@ -88,6 +89,13 @@ final class SheetVerb extends ModelVerb {
       throw new Refusal(e.getMessage());
     }
     return answer(model, pdf ? Optional.of(page) : Optional.empty());
+  }
+
+  /** A drive that is measured and not proved says so at the head of every page. */
+  private static Drive marked(Model model) {
+    Drive d = model.drive();
+    String head = notProved(model).isPresent() ? "Measured, not proved: " : "";
+    return new Drive(head + d.name(), d.about(), d.rotation(), d.shafts(), d.chains());
   }
 
   private boolean ending(String ending) {

@@ -7,6 +7,7 @@ import tightside.drive.Plan;
 import tightside.drive.Seen;
 import tightside.lesson.LessonRun;
 import tightside.survey.Adjustment;
+import tightside.survey.Survey;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -30,6 +31,7 @@ final class NextSnapshot {
   Optional<OwnForm> typed;
   Optional<Adjustment> measured;
   WhyNotes why;
+  Optional<Survey> unadjusted;
 
   NextSnapshot(Snapshot before) {
     drive = before.drive();
@@ -49,6 +51,7 @@ final class NextSnapshot {
     typed = before.typed();
     measured = before.measured();
     why = before.why();
+    unadjusted = before.unadjusted();
   }
 
   Snapshot made() {
@@ -69,6 +72,7 @@ final class NextSnapshot {
         lesson,
         typed,
         measured,
-        why);
+        why,
+        unadjusted);
   }
 }

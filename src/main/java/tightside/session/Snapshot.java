@@ -15,6 +15,7 @@ import tightside.engine.Engine;
 import tightside.engine.Phaser;
 import tightside.lesson.LessonRun;
 import tightside.survey.Adjustment;
+import tightside.survey.Survey;
 import tightside.timing.Seat;
 import tightside.timing.State;
 
@@ -36,6 +37,8 @@ import tightside.timing.State;
  * @param typed the form for a drive of one's own, once anything of it is typed
  * @param measured what the drive was adjusted to, if it was measured
  * @param why what was typed on the card Why
+ * @param unadjusted what was measured before the drive was drawn otherwise: it is yet to be
+ *     adjusted to it
  */
 public record Snapshot(
     Drive drive,
@@ -54,7 +57,8 @@ public record Snapshot(
     Optional<LessonRun> lesson,
     Optional<OwnForm> typed,
     Optional<Adjustment> measured,
-    WhyNotes why) {
+    WhyNotes why,
+    Optional<Survey> unadjusted) {
 
   public Snapshot {
     reseats = Map.copyOf(reseats);
@@ -95,7 +99,8 @@ public record Snapshot(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        WhyNotes.none());
+        WhyNotes.none(),
+        Optional.empty());
   }
 
   /** How far the plunger of a chain can be held out; not at all without a tensioner. */
@@ -125,7 +130,16 @@ public record Snapshot(
   /** A measured drive, as adjusted, with what it was adjusted to. */
   public Snapshot measured(Adjustment adjustment) {
     Snapshot redrawn = drive.equals(adjustment.best()) ? this : redrawn(adjustment.best());
-    return redrawn.next(n -> n.measured = Optional.of(adjustment));
+    return redrawn.next(
+        n -> {
+          n.measured = Optional.of(adjustment);
+          n.unadjusted = Optional.empty();
+        });
+  }
+
+  /** What was measured on the drive, whether it is adjusted to it or yet to be. */
+  public Optional<Survey> survey() {
+    return measured.map(Adjustment::survey).or(() -> unadjusted);
   }
 
   /** What the solver has to know. */
@@ -230,6 +244,7 @@ public record Snapshot(
           n.look = look.selecting(look.selected().filter(s -> selectionStays(other, s)));
           n.kept = Optional.empty();
           n.measured = Optional.empty();
+          n.unadjusted = survey().map(s -> s.leftOn(other)).filter(s -> !s.isEmpty());
         });
   }
 

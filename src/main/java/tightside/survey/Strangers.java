@@ -28,6 +28,15 @@ public final class Strangers {
     }
   }
 
+  /** What of a survey a drive still has. */
+  static Survey left(Drive drive, Survey survey) {
+    return new Survey(
+        survey.measurements().stream()
+            .filter(m -> chainOf(drive, m) && m.points().stream().allMatch(p -> p.in(drive)))
+            .toList(),
+        survey.counted().stream().filter(c -> strandOf(drive, c)).toList());
+  }
+
   private static boolean chainOf(Drive drive, Measurement m) {
     if (m instanceof Measurement.Pitches p) {
       return drive.chain(p.chain()).isPresent();

@@ -2,6 +2,7 @@ package tightside.survey;
 
 import java.util.ArrayList;
 import java.util.List;
+import tightside.drive.Drive;
 
 /**
  * All that was measured and counted on an engine.
@@ -40,6 +41,11 @@ public record Survey(List<Measurement> measurements, List<CountedLinks> counted)
     List<Measurement> all = new ArrayList<>(measurements);
     all.remove(place);
     return new Survey(all, counted);
+  }
+
+  /** What of it a drive still has that was drawn otherwise since. */
+  public Survey leftOn(Drive drive) {
+    return Strangers.left(drive, this);
   }
 
   public Survey withCounted(List<CountedLinks> other) {

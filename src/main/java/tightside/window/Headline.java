@@ -2,6 +2,7 @@ package tightside.window;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import tightside.session.Proof;
 import tightside.session.Sentence;
 import tightside.session.Sentence.Topic;
 import tightside.session.SessionView;
@@ -24,8 +25,9 @@ record Headline(String text, Tone tone) {
 
   static Headline of(SessionView view) {
     Headline said = said(view);
-    boolean measured = view.snapshot().measured().filter(a -> !a.proved()).isPresent();
-    return measured ? new Headline(said.text() + " Measured, not proved.", said.tone()) : said;
+    return Proof.isOpen(view.snapshot())
+        ? new Headline(said.text() + " Measured, not proved.", said.tone())
+        : said;
   }
 
   private static Headline said(SessionView view) {

@@ -12,8 +12,8 @@ import javafx.scene.control.Label;
 import tightside.files.ModelWriter;
 import tightside.files.WholeFiles;
 import tightside.job.Job;
+import tightside.session.Proof;
 import tightside.session.Snapshot;
-import tightside.survey.Adjustment;
 
 /** Saves what is drawn as a model file, whole or not at all, finished or not. */
 final class PlanSaving {
@@ -51,7 +51,7 @@ final class PlanSaving {
               now.slack().engine(),
               now.slack().phasers(),
               job(now),
-              now.measured().map(Adjustment::survey));
+              Proof.withCounts(now));
       worker.execute(() -> write(file.get(), text));
     }
   }

@@ -27,9 +27,11 @@ final class Headless {
     Model model = ModelReader.read(file).model().orElseThrow();
     OptionalDouble play =
         model.job().map(Job::lockingToolPlayDegrees).orElse(OptionalDouble.empty());
-    return Snapshot.opened(
-        model.drive(),
-        file.getFileName().toString(),
-        SlackSetup.of(play, model.engine(), model.phasers()));
+    Snapshot opened =
+        Snapshot.opened(
+            model.adjusted().drive(),
+            file.getFileName().toString(),
+            SlackSetup.of(play, model.engine(), model.phasers()));
+    return model.measured().map(m -> opened.measured(m.adjustment())).orElse(opened);
   }
 }

@@ -75,6 +75,7 @@ public final class Screenshots {
       shoot("back", "counterclockwise-balancers", size, Bench.Card.TABLE, Screenshots::back);
       shoot("slack", "two-cams-arm", size, Bench.Card.SLACK, desk -> {});
       shoot("built", "two-cams-arm", size, Bench.Card.BUILD, desk -> {});
+      shoot("measured", "measured-two-cams", size, Bench.Card.MEASURE, desk -> {});
       shoot("unfinished", "two-cams-arm", size, Bench.Card.BUILD, Screenshots::unfinished);
       for (int stage = 0; stage < 4; stage++) {
         shoot("lesson-" + stage, "two-cams-arm", size, Bench.Card.LESSON, LessonShots.at(stage));
