@@ -83,7 +83,8 @@ public final class Bench extends VBox {
               case COMPARE -> new CompareCard(desk);
               case JOB -> new JobCard(desk, keeper, jobs, worker);
               case OWN -> new OwnCard(desk, new PlanSaving(desk, worker, this::file));
-              case MEASURE -> new MeasureCard(desk, worker, new PlanSaving(desk, worker, this::file));
+              case MEASURE ->
+                  new MeasureCard(desk, worker, new PlanSaving(desk, worker, this::file));
               case WHY -> new WhyCard(desk, worker, this::file);
             };
     Map<Card, String> words = new LinkedHashMap<>();
