@@ -48,6 +48,11 @@ record CompressionFactor(
   }
 
   @Override
+  public boolean heeds(Curve curve) {
+    return places.values().stream().anyMatch(curve::moves);
+  }
+
+  @Override
   public double squaredApart(double[] one, Open oneOpen, double[] other, Open otherOpen) {
     if (oneOpen.everything() || otherOpen.everything()) {
       return 0;

@@ -30,6 +30,11 @@ record CountFactor(int place, long links) implements Factor {
   }
 
   @Override
+  public boolean heeds(Curve curve) {
+    return curve.moves(place);
+  }
+
+  @Override
   public double squaredApart(double[] one, Open oneOpen, double[] other, Open otherOpen) {
     if (oneOpen.everything()) {
       return otherOpen.everything() ? 0 : -2 * log(2);

@@ -36,6 +36,11 @@ final class Curve {
     return new Curve(new double[] {least, most}, ends);
   }
 
+  /** Whether it is one straight line through its whole range. */
+  boolean straight() {
+    return amounts.length == 2;
+  }
+
   double least() {
     return amounts[0];
   }

@@ -33,8 +33,9 @@ record Effect(
    *
    * @param edges amounts at some of its quantiles
    * @param peak its greatest density, at those and at its ends
+   * @param bell the same as a parabola, where its logarithm is one
    */
-  record Outline(List<Double> edges, double variance, double peak) {
+  record Outline(List<Double> edges, double variance, double peak, Optional<Bell> bell) {
     Outline {
       edges = List.copyOf(edges);
     }
@@ -45,7 +46,7 @@ record Effect(
           Math.max(
               Arrays.stream(edges).map(amount::density).max().orElseThrow(),
               amount.density(amount.getSupportLowerBound()));
-      return new Outline(Arrays.stream(edges).boxed().toList(), amount.getVariance(), peak);
+      return new Outline(Arrays.stream(edges).boxed().toList(), amount.getVariance(), peak, Bell.of(amount));
     }
   }
 
@@ -54,7 +55,7 @@ record Effect(
         what,
         share,
         Optional.empty(),
-        new Outline(List.of(), 0, 1),
+        new Outline(List.of(), 0, 1, Optional.empty()),
         Curve.fixed(change),
         OptionalInt.empty(),
         OptionalInt.empty());

@@ -19,6 +19,9 @@ interface Factor {
   /** Amounts of an effect between which the likelihood is smooth, by quantity and change. */
   List<Double> breaks(double[] base, Curve curve);
 
+  /** Whether the reading hangs on anything that an effect changes. */
+  boolean heeds(Curve curve);
+
   /**
    * Twice the log by which data that one state would give speak for it against another: the square
    * of their distance in spreads.

@@ -19,11 +19,12 @@ record Hypothesis(Explanation what, List<Effect> effects, double prior, Factor.O
   }
 
   OptionalInt bent() {
-    return effects.stream()
-        .map(Effect::bent)
-        .filter(OptionalInt::isPresent)
-        .findFirst()
-        .orElse(OptionalInt.empty());
+    for (Effect effect : effects) {
+      if (effect.bent().isPresent()) {
+        return effect.bent();
+      }
+    }
+    return OptionalInt.empty();
   }
 
   Hypothesis(Explanation what, List<Effect> effects, double prior) {

@@ -89,6 +89,13 @@ final class Integration {
     Aim inner = new Aim(likelihood, gauss, other, 6, 2.2);
     double variance = other.outline().variance();
     Nodes first = outer.at(fixed, variance, inner.slope(), COARSE);
+    if (other.outline().bell().isPresent() && likelihood.normalAlong(other.curve())) {
+      NormalIntegral integral =
+          new NormalIntegral(gauss, inner.slope(), other.outline().bell().orElseThrow());
+      if (integral.sound()) {
+        return closed(integral, fixed, one, other.curve(), first, open);
+      }
+    }
     Sum sum = new Sum();
     for (int i = 0; i < first.size(); i++) {
       double[] begun = fixed.clone();
@@ -100,6 +107,25 @@ final class Integration {
         double log = likelihood.log(gauss, quantities, open);
         sum.add(first.logWeight(i) + second.logWeight(j) + log, first.amount(i), second.amount(j));
       }
+    }
+    return summed(sum.logs(), sum.first(), sum.second());
+  }
+
+  /** The inner integral in closed form, where readings and prior are normal in its amount. */
+  private Marginal closed(
+      NormalIntegral integral,
+      double[] fixed,
+      Effect one,
+      Curve curve,
+      Nodes nodes,
+      Factor.Open open) {
+    Sum sum = new Sum();
+    for (int i = 0; i < nodes.size(); i++) {
+      double[] quantities = fixed.clone();
+      one.curve().addTo(quantities, nodes.amount(i));
+      double log = nodes.logWeight(i) + likelihood.logFactors(quantities, open);
+      curve.addTo(quantities, 0);
+      integral.over(likelihood.deviation(quantities)).addTo(sum, nodes.amount(i), log);
     }
     return summed(sum.logs(), sum.first(), sum.second());
   }

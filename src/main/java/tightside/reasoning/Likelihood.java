@@ -47,11 +47,21 @@ final class Likelihood {
 
   /** Log of the probability of all readings; densities in crank degrees and percent. */
   double log(Gauss gauss, double[] quantities, Factor.Open left) {
-    double log = gauss.logDensity(deviation(quantities));
+    return gauss.logDensity(deviation(quantities)) + logFactors(quantities, left);
+  }
+
+  /** Of the readings that are no normal numbers alone. */
+  double logFactors(double[] quantities, Factor.Open left) {
+    double log = 0;
     for (Factor factor : compiled.factors()) {
       log += factor.log(quantities, left);
     }
     return log;
+  }
+
+  /** Whether the likelihood is normal in an amount: it changes normal readings alone, straight. */
+  boolean normalAlong(Curve curve) {
+    return curve.straight() && compiled.factors().stream().noneMatch(f -> f.heeds(curve));
   }
 
   double[] deviation(double[] quantities) {

@@ -17,6 +17,11 @@ record LookFactor(Cheap at, boolean faultFound) implements Factor {
   }
 
   @Override
+  public boolean heeds(Curve curve) {
+    return false;
+  }
+
+  @Override
   public double squaredApart(double[] one, Open oneOpen, double[] other, Open otherOpen) {
     double p = oneOpen.found().get(at);
     double q = otherOpen.found().get(at);

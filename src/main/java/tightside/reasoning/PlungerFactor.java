@@ -38,6 +38,11 @@ record PlungerFactor(int place, double lowMm, double highMm, double softMm, doub
   }
 
   @Override
+  public boolean heeds(Curve curve) {
+    return curve.moves(place);
+  }
+
+  @Override
   public double squaredApart(double[] one, Open oneOpen, double[] other, Open otherOpen) {
     double floor = 2 * Math.log(1 / (SLIP * anywhere()));
     double width = highMm - lowMm;

@@ -48,12 +48,13 @@ final class Separation {
       return Math.sqrt(likelihood.squaredApart(at, of, other.fixedPart(base), other));
     }
     Curve curve = other.amounts().get(0).curve();
+    double[] fixed = other.fixedPart(base);
     double best = Double.POSITIVE_INFINITY;
     double bestAmount = curve.least();
     double step = (curve.most() - curve.least()) / STEPS;
     for (int i = 0; i <= STEPS; i++) {
       double amount = curve.least() + i * step;
-      double apart = apart(at, of, other, curve, amount);
+      double apart = apart(at, of, other, fixed, curve, amount);
       if (apart < best) {
         best = apart;
         bestAmount = amount;
@@ -64,17 +65,23 @@ final class Separation {
     for (int i = 0; i < REFINEMENTS; i++) {
       double left = high - GOLDEN * (high - low);
       double right = low + GOLDEN * (high - low);
-      if (apart(at, of, other, curve, left) < apart(at, of, other, curve, right)) {
+      if (apart(at, of, other, fixed, curve, left) < apart(at, of, other, fixed, curve, right)) {
         high = right;
       } else {
         low = left;
       }
     }
-    return Math.sqrt(Math.min(best, apart(at, of, other, curve, (low + high) / 2)));
+    return Math.sqrt(Math.min(best, apart(at, of, other, fixed, curve, (low + high) / 2)));
   }
 
-  private double apart(double[] at, Hypothesis of, Hypothesis other, Curve curve, double amount) {
-    double[] there = other.fixedPart(base);
+  private double apart(
+      double[] at,
+      Hypothesis of,
+      Hypothesis other,
+      double[] fixed,
+      Curve curve,
+      double amount) {
+    double[] there = fixed.clone();
     curve.addTo(there, amount);
     return likelihood.squaredApart(at, of, there, other);
   }

@@ -45,6 +45,11 @@ record ToolFactor(
   }
 
   @Override
+  public boolean heeds(Curve curve) {
+    return curve.moves(place);
+  }
+
+  @Override
   public double squaredApart(double[] one, Open oneOpen, double[] other, Open otherOpen) {
     double p = in(one, oneOpen);
     double q = in(other, otherOpen);

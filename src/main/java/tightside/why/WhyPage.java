@@ -1,10 +1,6 @@
 package tightside.why;
 
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
-import com.openhtmltopdf.util.XRLog;
 import com.samskivert.mustache.Mustache;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,10 +8,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import tightside.drive.Drive;
 import tightside.picture.Svg;
+import tightside.print.Pdf;
 import tightside.reasoning.Answer;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
@@ -33,9 +28,6 @@ public final class WhyPage {
   private static final int CHECKS = 3;
   private static final int SVG_WIDTH = 640;
 
-  /** Kept, so that what it is told is not forgotten: the fonts of every page are substitutes. */
-  private static final Logger FONTS = Logger.getLogger("org.apache.pdfbox");
-
   private WhyPage() {}
 
   /** As a page of the web: one file, its picture inside. */
@@ -43,24 +35,9 @@ public final class WhyPage {
     return Mustache.compiler().escapeHTML(true).compile(template()).execute(content(drive, answer));
   }
 
-  /**
-   * As a document to print.
-   *
-   * @throws IllegalStateException if it can't be made; that would be a fault of the program
-   */
+  /** As a document to print. */
   public static byte[] pdf(Drive drive, Answer answer) {
-    XRLog.setLoggingEnabled(false);
-    FONTS.setLevel(Level.SEVERE);
-    try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-      new PdfRendererBuilder()
-          .useSVGDrawer(new BatikSVGDrawer())
-          .withHtmlContent(html(drive, answer), null)
-          .toStream(out)
-          .run();
-      return out.toByteArray();
-    } catch (IOException fault) {
-      throw new IllegalStateException("the page can't be made: " + fault.getMessage(), fault);
-    }
+    return Pdf.of(html(drive, answer));
   }
 
   private static String template() {
