@@ -46,7 +46,8 @@ record Effect(
           Math.max(
               Arrays.stream(edges).map(amount::density).max().orElseThrow(),
               amount.density(amount.getSupportLowerBound()));
-      return new Outline(Arrays.stream(edges).boxed().toList(), amount.getVariance(), peak, Bell.of(amount));
+      return new Outline(
+          Arrays.stream(edges).boxed().toList(), amount.getVariance(), peak, Bell.of(amount));
     }
   }
 

@@ -28,7 +28,9 @@ final class Normal {
   /** Abramowitz and Stegun, 26.2.12: four terms, right to 1e-6 beyond FAR. */
   private static double logTail(double z) {
     double t = 1 / (z * z);
-    return -z * z / 2 - Math.log(z * Math.sqrt(2 * Math.PI)) + Math.log1p(-t * (1 - t * (3 - 15 * t)));
+    return -z * z / 2
+        - Math.log(z * Math.sqrt(2 * Math.PI))
+        + Math.log1p(-t * (1 - t * (3 - 15 * t)));
   }
 
   private static double logRest(double low, double high) {

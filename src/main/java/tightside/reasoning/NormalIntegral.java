@@ -65,7 +65,8 @@ final class NormalIntegral {
             + gauss.logDensity(deviations)
             + precision * middle * middle / 2
             + Math.log(spread * Math.sqrt(2 * Math.PI))
-            + Normal.logBetween((prior.least() - middle) / spread, (prior.most() - middle) / spread);
+            + Normal.logBetween(
+                (prior.least() - middle) / spread, (prior.most() - middle) / spread);
     return new Value(log, middle, spread, prior);
   }
 }

@@ -75,12 +75,7 @@ final class Separation {
   }
 
   private double apart(
-      double[] at,
-      Hypothesis of,
-      Hypothesis other,
-      double[] fixed,
-      Curve curve,
-      double amount) {
+      double[] at, Hypothesis of, Hypothesis other, double[] fixed, Curve curve, double amount) {
     double[] there = fixed.clone();
     curve.addTo(there, amount);
     return likelihood.squaredApart(at, of, there, other);

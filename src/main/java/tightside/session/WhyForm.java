@@ -1,6 +1,7 @@
 package tightside.session;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,8 +12,10 @@ import java.util.function.DoubleFunction;
 import tightside.drive.Chain;
 import tightside.drive.Limits;
 import tightside.drive.Role;
+import tightside.drive.Seen;
 import tightside.drive.Shaft;
 import tightside.reasoning.Cause;
+import tightside.reasoning.Cheap;
 import tightside.reasoning.CheckKind;
 import tightside.reasoning.CheckPlan;
 import tightside.reasoning.Condition;
@@ -25,6 +28,7 @@ import tightside.timing.ChainSolution;
 import tightside.timing.Solver;
 import tightside.timing.State;
 import tightside.timing.Strand;
+import tightside.words.Numbers;
 
 /**
  * The form of the card Why: its fields, and what was typed in them as readings, priors and minutes.
@@ -44,14 +48,19 @@ public record WhyForm(
   private static final Limits SPREAD = new Limits(0.05, 45, "crank degrees");
   private static final Limits WEIGHT = new Limits(0, 999, "beside the others");
   private static final Limits MINUTES = new Limits(0, 999, "minutes");
+  private static final Limits OPENING = new Limits(0, 9_999, "minutes");
+  private static final String HINT = "+ ahead, - late";
   private static final double PLUNGER_MM = 0.5;
   private static final double MARK_DEGREES = 6;
+  private static final double CALLIPER_MM = 0.05;
+  private static final double COMPRESSION_PERCENT = 10;
 
   /** Under what heading a field stands. */
   public enum Heading {
     READ("What was read; leave empty what was not"),
     PRIORS("How often each cause is met, beside the others"),
-    MINUTES("Minutes that each check takes you; empty: as shown");
+    MINUTES("Minutes that each check takes you; empty: as shown"),
+    ACCESS("Where the engine stands");
 
     private final String words;
 
@@ -107,6 +116,7 @@ public record WhyForm(
       for (ChainSolution chain : Solver.solve(now.drive(), State.reference()).chains()) {
         chain(chain);
       }
+      looked();
       Priors priors = priors();
       CheckPlan plan = plan();
       return new WhyForm(
@@ -149,37 +159,113 @@ public record WhyForm(
       number(field, limits).ifPresent(value -> readings.add(reading.apply(value)));
     }
 
-    private void camshaft(String shaft, double spread) {
+    private void camshaft(String shaft, double usual) {
+      double spread =
+          number(read("spread-" + shaft, "Spread of " + shaft, Numbers.plain(usual)), SPREAD)
+              .orElse(usual);
+      sensed(shaft, shaft + " reads, crank degrees off", spread, Condition.HOT_IDLE, "");
+      sensed(
+          shaft,
+          shaft + ", its phaser unplugged",
+          spread,
+          Condition.PHASER_UNPLUGGED,
+          "unplugged-");
+      sensed(shaft, shaft + " at raised speed", spread, Condition.RAISED_SPEED, "raised-");
+      sensed(shaft, shaft + ", phaser at its stop", spread, Condition.AT_STOP, "stop-");
       take(
-          read(shaft, shaft + " reads, crank degrees off", "+ ahead, - late"),
-          DEGREES,
-          d -> new Reading.CamAngle(shaft, d, spread, Condition.HOT_IDLE, false));
-      take(
-          read("unplugged-" + shaft, shaft + ", its phaser unplugged", "the same"),
-          DEGREES,
-          d -> new Reading.CamAngle(shaft, d, spread, Condition.PHASER_UNPLUGGED, false));
-      take(
-          read("learned-" + shaft, shaft + ", off its learned value", "the same"),
+          read("learned-" + shaft, shaft + ", off its learned value", HINT),
           DEGREES,
           d -> new Reading.CamAngle(shaft, d, spread, Condition.HOT_IDLE, true));
+      edges(shaft, spread);
       take(
-          read("mark-" + shaft, "Mark of " + shaft + ", two turns by hand", "crank degrees"),
+          read("mark-" + shaft, "Mark of " + shaft + ", two turns by hand", HINT),
           DEGREES,
           d -> new Reading.MarkStands(shaft, d, MARK_DEGREES));
       take(
-          read("valves-" + shaft, "Valves on " + shaft + ", by pressure", "crank degrees"),
+          read("valves-" + shaft, "Valves on " + shaft + ", by pressure", HINT),
           DEGREES,
           d -> new Reading.ValveAngle(shaft, d, 2 * spread));
-      tool(shaft);
+      chosen(read("tool-" + shaft, "Locking tool of " + shaft + " goes in", "yes or no"))
+          .ifPresent(
+              in -> readings.add(new Reading.LockingTool(shaft, in, now.slack().playDegrees())));
     }
 
-    private void tool(String shaft) {
-      Field field = read("tool-" + shaft, "Locking tool of " + shaft + " goes in", "yes or no");
+    private void sensed(String shaft, String words, double spread, Condition how, String id) {
+      take(
+          read(id + shaft, words, HINT),
+          DEGREES,
+          d -> new Reading.CamAngle(shaft, d, spread, how, false));
+    }
+
+    private void edges(String shaft, double spread) {
+      Field field = read("edges-" + shaft, "Every edge of " + shaft + "'s wheel", "-7; -6.8; -7.1");
+      List<Double> degrees = new ArrayList<>();
+      for (String part : now.why().of(field.id()).strip().split("[;\\s]+")) {
+        if (!part.isEmpty()) {
+          Typed typed = Decimals.within(part, field.words(), DEGREES);
+          typed.refusal().ifPresent(r -> refusals.put(field.id(), r));
+          if (typed instanceof Typed.Number n) {
+            degrees.add(n.value());
+          }
+        }
+      }
+      if (degrees.isEmpty() || refusals.containsKey(field.id())) {
+        return;
+      }
+      if (degrees.size() < 2 || degrees.size() > 24) {
+        refusals.put(
+            field.id(), "%s: 2 to 24 edges, a space between them.".formatted(field.words()));
+      } else {
+        readings.add(new Reading.CamEdges(shaft, degrees, spread, Condition.HOT_IDLE));
+      }
+    }
+
+    /** The first of a field's two words, or the second. */
+    private Optional<Boolean> chosen(Field field) {
+      String[] words = field.hint().split(" or ");
       String text = now.why().of(field.id()).strip().toLowerCase(Locale.ROOT);
-      if (text.equals("yes") || text.equals("no")) {
-        readings.add(new Reading.LockingTool(shaft, text.equals("yes"), now.slack().playDegrees()));
-      } else if (!text.isEmpty()) {
-        refusals.put(field.id(), "%s: type yes or no.".formatted(field.words()));
+      if (text.isEmpty()) {
+        return Optional.empty();
+      }
+      if (!text.equals(words[0]) && !text.equals(words[1])) {
+        refusals.put(field.id(), "%s: type %s.".formatted(field.words(), field.hint()));
+        return Optional.empty();
+      }
+      return Optional.of(text.equals(words[0]));
+    }
+
+    private void calliper(Chain chain) {
+      String name = chain.name();
+      Field field = read("pitches-" + name, "Pitches of " + name + " in the calliper", "10");
+      Limits most = new Limits(2, chain.links(), "pitches, an even number of them");
+      int pitches = (int) Math.round(number(field, most).orElse(10));
+      if (pitches % 2 != 0) {
+        refusals.put(
+            field.id(),
+            "%s: wear grows alternate pitches; measure over an even number."
+                .formatted(field.words()));
+        return;
+      }
+      double right = pitches * chain.pitchMm();
+      Limits mm = new Limits(0.99 * right, 1.1 * right, "mm");
+      take(
+          read("calliper-" + name, "Length of these, centre to centre", "mm"),
+          mm,
+          length -> new Reading.Calliper(name, pitches, length, CALLIPER_MM));
+    }
+
+    private void looked() {
+      for (Cheap cheap : Cheap.values()) {
+        String word = cheap.name().toLowerCase(Locale.ROOT);
+        String words = cheap == Cheap.OIL ? "Oil looked at" : "Plugs and wires looked at";
+        chosen(read("looked-" + word, words, "good or bad"))
+            .ifPresent(good -> readings.add(new Reading.Looked(cheap, !good)));
+      }
+      if (now.engine().isPresent()) {
+        take(
+            read("compression", "Compression, all alike", "% of expected"),
+            new Limits(0, 300, "percent"),
+            percent -> new Reading.Compression(percent, COMPRESSION_PERCENT));
       }
     }
 
@@ -196,6 +282,7 @@ public record WhyForm(
       for (Strand strand : solution.strands()) {
         count(name, strand);
       }
+      calliper(chain);
     }
 
     private void count(String chain, Strand strand) {
@@ -243,7 +330,30 @@ public record WhyForm(
             number(field("minutes-" + kind.word(), Heading.MINUTES, words, usual), MINUTES);
         plan = minutes.isPresent() ? plan.with(kind, minutes.getAsDouble()) : plan;
       }
-      return plan;
+      return access(plan);
+    }
+
+    private CheckPlan access(CheckPlan plan) {
+      boolean turned =
+          chosen(
+                  field(
+                      "turned",
+                      Heading.ACCESS,
+                      "Turned two turns by hand and felt free",
+                      "yes or no"))
+              .orElse(false);
+      Map<Seen, Double> opening = new EnumMap<>(plan.opening());
+      for (Seen seen : List.of(Seen.COVER_OFF, Seen.BORESCOPE)) {
+        String words =
+            seen == Seen.COVER_OFF
+                ? "Minutes to take the cover off"
+                : "Minutes to get a borescope in";
+        String usual = String.valueOf(Math.round(plan.opening().get(seen)));
+        String id = "opening-" + seen.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        number(field(id, Heading.ACCESS, words, usual), OPENING)
+            .ifPresent(minutes -> opening.put(seen, minutes));
+      }
+      return new CheckPlan(plan.minutes(), plan.access(), opening, turned);
     }
   }
 }

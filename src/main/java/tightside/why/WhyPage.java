@@ -59,6 +59,8 @@ public final class WhyPage {
     content.put("picture", picture(answer));
     content.put("heads", heads(answer));
     content.put("rows", rows(answer));
+    content.put("sum", ExplainWords.sum(answer.leader().first()));
+    content.put("notDrawn", ExplainWords.notDrawn());
     List<Map<String, Object>> checks = checks(answer);
     content.put("checks", checks);
     content.put("noChecks", checks.isEmpty() ? List.of(CheckWords.nothingWorth()) : List.of());
@@ -114,7 +116,7 @@ public final class WhyPage {
                 "prior",
                 small(one.prior()),
                 "factors",
-                one.factors().stream().map(WhyPage::factor).toList(),
+                one.factors().stream().map(ExplainWords::factor).toList(),
                 "now",
                 small(one.probability()),
                 "together",
@@ -127,13 +129,6 @@ public final class WhyPage {
 
   private static String small(double probability) {
     return Numbers.fixed(100 * probability, 1) + " %";
-  }
-
-  private static String factor(double factor) {
-    if (factor < 0.001) {
-      return "under 0.001";
-    }
-    return factor < 0.1 ? Numbers.fixed(factor, 3) : Numbers.fixed(factor, factor < 10 ? 2 : 0);
   }
 
   private static List<Map<String, Object>> checks(Answer answer) {

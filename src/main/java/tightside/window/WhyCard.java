@@ -106,7 +106,7 @@ final class WhyCard extends Card {
               }
             });
     text.setId(field.id());
-    boolean number = field.heading() != WhyForm.Heading.READ;
+    boolean number = field.heading() != WhyForm.Heading.READ && !field.hint().equals("yes or no");
     text.setPromptText(number ? field.hint() : "");
     String words = number ? field.words() : "%s (%s)".formatted(field.words(), field.hint());
     Label label = Controls.label(words);

@@ -48,6 +48,9 @@ final class WhyStage extends StackPane {
   void show(Answer answer) {
     page.getChildren().setAll(Controls.sentences(ExplainWords.verdict(answer), "rule"));
     page.getChildren().add(Controls.label(ExplainWords.stability(answer.stability()), "note"));
+    worth(answer.checks()).stream()
+        .findFirst()
+        .ifPresent(c -> page.getChildren().add(Controls.label("Next: " + asked(c), "strong")));
     ExplainWords.jumpCaution(answer)
         .ifPresent(words -> page.getChildren().add(Controls.label(words, "refusal")));
     title("What could explain it");
@@ -61,7 +64,6 @@ final class WhyStage extends StackPane {
     }
     page.getChildren()
         .add(Controls.label("Everything else together: %s.".formatted(ExplainWords.percent(rest))));
-    checks(answer.checks());
     WhyPicture.of(answer)
         .ifPresent(
             picture -> {
@@ -71,9 +73,11 @@ final class WhyStage extends StackPane {
                   .add(
                       Controls.label(
                           "Red dot: what was read; rings: one and two spreads. What passes"
-                              + " through the rings explains it.",
+                              + " through the rings explains it. "
+                              + ExplainWords.notDrawn(),
                           "note"));
             });
+    checks(answer.checks());
     figures(answer);
     page.getChildren()
         .addAll(
@@ -115,22 +119,26 @@ final class WhyStage extends StackPane {
 
   private void checks(List<NextCheck> checks) {
     title("What would settle it");
-    List<NextCheck> worth =
-        checks.stream().filter(c -> c.bits() > CheckWords.WORTH_BITS).limit(CHECKS).toList();
+    List<NextCheck> worth = worth(checks);
     if (worth.isEmpty()) {
       page.getChildren().add(Controls.label(CheckWords.nothingWorth()));
     }
     for (NextCheck check : worth) {
-      String held = check.held() ? ", only once the engine has been turned by hand" : "";
-      page.getChildren()
-          .add(
-              Controls.label(
-                  "%s (%s%s)".formatted(CheckWords.doIt(check), CheckWords.cost(check), held),
-                  "strong"));
+      VBox box = new VBox(Controls.label(asked(check), "strong"));
       check
           .expects()
-          .forEach(e -> page.getChildren().add(Controls.label(CheckWords.expect(e), "note")));
+          .forEach(e -> box.getChildren().add(Controls.label(CheckWords.expect(e), "note")));
+      page.getChildren().add(box);
     }
+  }
+
+  private static List<NextCheck> worth(List<NextCheck> checks) {
+    return checks.stream().filter(c -> c.bits() > CheckWords.WORTH_BITS).limit(CHECKS).toList();
+  }
+
+  private static String asked(NextCheck check) {
+    String held = check.held() ? ", only once the engine has been turned by hand" : "";
+    return "%s (%s%s)".formatted(CheckWords.doIt(check), CheckWords.cost(check), held);
   }
 
   /** Prior, factor of each reading, and what comes of them. */

@@ -226,6 +226,31 @@ public final class ExplainWords {
         : Optional.empty();
   }
 
+  /** What a line or a plane of two camshafts does not show. */
+  public static String notDrawn() {
+    return "Two things at once, and what is not on the list, can reach anywhere and force no line;"
+        + " other readings, such as a plunger, are not in the picture but in the figures.";
+  }
+
+  /** The sum of one explanation, as a sentence. */
+  public static String sum(Weighed weighed) {
+    StringBuilder words = new StringBuilder(clause(weighed.what()));
+    words.append(": met in ").append(Numbers.fixed(100 * weighed.prior(), 1)).append(" % before");
+    for (int i = 0; i < weighed.factors().size(); i++) {
+      words.append(i == 0 ? " anything was read; times " : ", times ");
+      words.append(factor(weighed.factors().get(i))).append(" for reading ").append(i + 1);
+    }
+    return words + " makes " + Numbers.fixed(100 * weighed.probability(), 1) + " %.";
+  }
+
+  /** A factor with the digits that it deserves. */
+  public static String factor(double factor) {
+    if (factor < 0.001) {
+      return "under 0.001";
+    }
+    return factor < 0.1 ? Numbers.fixed(factor, 3) : Numbers.fixed(factor, factor < 10 ? 2 : 0);
+  }
+
   /** What the answer leaves out. */
   public static String leftOut() {
     return "Priors and spreads are guesses until you set your own. "

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tightside.drive.Seen;
+import tightside.reasoning.Cheap;
+import tightside.reasoning.Condition;
+import tightside.reasoning.Reading;
+import tightside.session.WhyForm;
 
 /**
  * The card Why. At 0.5 % the answered example's camshafts stand 5.06 and 3.76 crank degrees late.
@@ -57,6 +63,35 @@ class WhyCardTest {
     screen.work();
     assertThat(screen.now().why().of("why-intake")).isEqualTo("late");
     assertThat(screen.words()).contains("type yes or no");
+  }
+
+  @Test
+  void everyKindOfReadingHasAField() {
+    screen.type("why-spread-exhaust", "0.5");
+    screen.type("why-edges-exhaust", "-7; -6,8 -7.1");
+    screen.type("why-calliper-main", "80.4");
+    screen.type("why-looked-oil", "good");
+    screen.type("why-raised-exhaust", "-7.2");
+    screen.work();
+    List<Reading> readings = WhyForm.of(screen.now()).evidence().readings();
+    assertThat(readings)
+        .containsExactly(
+            new Reading.CamAngle("exhaust", -7.2, 0.5, Condition.RAISED_SPEED, false),
+            new Reading.CamEdges("exhaust", List.of(-7.0, -6.8, -7.1), 0.5, Condition.HOT_IDLE),
+            new Reading.Calliper("main", 10, 80.4, 0.05),
+            new Reading.Looked(Cheap.OIL, false));
+    screen.type("why-pitches-main", "9");
+    screen.work();
+    assertThat(screen.words()).contains("measure over an even number");
+  }
+
+  @Test
+  void accessAndAnEngineTurnedByHandChangeThePlan() {
+    screen.type("why-turned", "yes");
+    screen.type("why-opening-cover-off", "60");
+    screen.work();
+    assertThat(WhyForm.of(screen.now()).plan().turnedByHand()).isTrue();
+    assertThat(WhyForm.of(screen.now()).plan().opening()).containsEntry(Seen.COVER_OFF, 60.0);
   }
 
   @Test
