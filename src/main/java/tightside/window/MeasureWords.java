@@ -46,9 +46,8 @@ final class MeasureWords {
     if (Proof.isOpen(now)) {
       said.add(
           Controls.caution(
-              "Measured, not proved: this drive is only what ruler and callipers say. Count the"
-                  + " links on the engine, and type them on the card Count (Ctrl+1), before you rely"
-                  + " on it."));
+              "measured, not proved. Count the links on the engine and type them on the card Count"
+                  + " (Ctrl+1) before you rely on this drive."));
     } else {
       said.add(Controls.label("Proved: counts on the engine agree with it.", "verdict"));
     }
@@ -56,11 +55,12 @@ final class MeasureWords {
       said.add(Controls.caution(SurveyWords.suspect(a)));
     }
     for (SureCount count : a.counts()) {
-      String sentence = SurveyWords.sure(count) + typed(now, count);
+      String more = SurveyWords.more(count) + typed(now, count);
+      said.add(Controls.label(SurveyWords.briefly(count), "strong"));
       said.add(
           count.contradicted() || clashes(now, count)
-              ? Controls.caution(sentence)
-              : Controls.label(sentence, "answer"));
+              ? Controls.caution(more)
+              : Controls.label(more, "note"));
     }
     SurveyWords.next(a).ifPresent(s -> said.add(Controls.label(s, "verdict")));
     said.add(Controls.label(SurveyWords.global(a.global()), "note"));

@@ -147,6 +147,26 @@ public final class SurveyWords {
         + counted(c);
   }
 
+  /** How sure a count is, in a few words. */
+  public static String briefly(SureCount c) {
+    String strand = c.strand().from() + " to " + c.strand().to();
+    return c.determined()
+        ? "%s: %s, %s sure"
+            .formatted(strand, Numbers.count(c.links(), "link"), percent(c.probability()))
+        : strand + ": not to be told by what was measured";
+  }
+
+  /** What there is to say beyond that. */
+  public static String more(SureCount c) {
+    String side = c.strand().taut() ? "" : "Slack side. ";
+    String pitches =
+        c.determined()
+            ? "Mark to mark %s pitches, give or take %s."
+                .formatted(Numbers.fixed(c.pitches(), 2), Numbers.fixed(c.sigma(), 2))
+            : "";
+    return (side + pitches + doubtful(c) + counted(c)).strip();
+  }
+
   private static String doubtful(SureCount c) {
     if (c.sure()) {
       return "";

@@ -61,7 +61,8 @@ class MeasureCardTest {
   void saysHowSureCountsAreAndThatNothingIsProved() {
     assertThat(screen.words())
         .contains("50 links, ")
-        .contains("Measured, not proved")
+        .contains("exhaust to crank: 50 links, more than 99.9 % sure")
+        .contains("Caution: measured, not proved")
         .contains("No single measurement stands out");
   }
 
