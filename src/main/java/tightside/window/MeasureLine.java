@@ -42,12 +42,7 @@ final class MeasureLine extends VBox {
     getChildren()
         .addAll(
             Controls.label(words, "strong"),
-            Controls.flow(
-                typed.read,
-                Controls.tag(unit + " \u00b1"),
-                typed.sigma,
-                Controls.tag(unit),
-                remove),
+            Controls.flow(typed.read, Controls.tag(unit + " \u00b1"), typed.sigma, remove),
             residual,
             typed.refusal);
     show(checked);

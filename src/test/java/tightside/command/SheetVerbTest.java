@@ -33,6 +33,12 @@ class SheetVerbTest {
   }
 
   @Test
+  void saysOnTheSheetThatADriveIsMeasuredOnly() throws IOException {
+    Run.of("sheet", "models/measured-two-cams.yaml", "-o", out("m.html"));
+    assertThat(Files.readString(folder.resolve("m.html"))).contains("Measured, not proved: Two");
+  }
+
+  @Test
   void refusesWhatItCantWrite() throws IOException {
     Run ending = Run.of("sheet", MODEL, "-o", out("a.docx"));
     assertThat(ending.code()).isEqualTo(2);
