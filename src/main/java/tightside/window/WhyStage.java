@@ -68,7 +68,9 @@ final class WhyStage extends StackPane {
         .ifPresent(
             picture -> {
               title(picture.title());
-              page.getChildren().add(new PlaneView(picture));
+              PlaneView plane = new PlaneView(picture);
+              plane.getStyleClass().add("why-plane");
+              page.getChildren().add(plane);
               page.getChildren()
                   .add(
                       Controls.label(
