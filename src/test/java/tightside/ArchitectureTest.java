@@ -143,6 +143,7 @@ class ArchitectureTest {
                     MATHEMATICS,
                     READING_AND_WRITING,
                     List.of(
+                        "java.time..",
                         "java.util.logging",
                         "com.samskivert.mustache",
                         "com.openhtmltopdf..",
@@ -165,7 +166,11 @@ class ArchitectureTest {
             Stream.of(
                     MATHEMATICS,
                     READING_AND_WRITING,
-                    List.of("java.util.concurrent", "picocli..", "com.samskivert.mustache.."))
+                    List.of(
+                        "java.time..",
+                        "java.util.concurrent",
+                        "picocli..",
+                        "com.samskivert.mustache.."))
                 .flatMap(List::stream)
                 .toList(),
             "the command line shows what the layers below know, and knows no window"));

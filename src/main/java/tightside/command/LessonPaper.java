@@ -25,6 +25,9 @@ final class LessonPaper {
 
   private static final int WIDTH = 620;
 
+  /** Of the names in a picture, so that they can be read on paper. */
+  private static final double TEXT_SCALE = 2;
+
   private LessonPaper() {}
 
   /** What the class gets, a page a lesson; nothing of it tells what is wrong. */
@@ -54,7 +57,7 @@ final class LessonPaper {
     facts.put("question", sheet.quantity().question());
     facts.put("unit", sheet.quantity().limits().unit());
     facts.put("margin", sheet.margin().words());
-    Picture picture = sheet.picture(1.3);
+    Picture picture = sheet.picture(TEXT_SCALE);
     facts.put("picture", inline(Svg.write(picture, WIDTH)));
     facts.put("wide", picture.bounds().width() > picture.bounds().height());
     facts.put("closing", sheet.closing().map(Closing::question).orElse(""));

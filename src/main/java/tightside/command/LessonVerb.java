@@ -2,7 +2,6 @@ package tightside.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,6 +24,7 @@ import tightside.lesson.Hunt;
 import tightside.lesson.LessonSheet;
 import tightside.lesson.ReadyLesson;
 import tightside.lesson.Setting;
+import tightside.print.Form;
 
 @Command(
     name = "lesson",
@@ -60,11 +60,11 @@ final class LessonVerb implements Callable<Integer> {
 
   @Option(
       names = {"-o", "--output"},
-      paramLabel = "HANDOUT.html",
+      paramLabel = "HANDOUT.pdf|HANDOUT.html",
       description = "The hand-out to write; replaced whole, or not at all.")
   private Path output;
 
-  @Option(names = "--key", paramLabel = "KEY.html", description = "The key to write.")
+  @Option(names = "--key", paramLabel = "KEY.pdf|KEY.html", description = "The key to write.")
   private Path key;
 
   @Option(names = "--seed", paramLabel = "N", description = "Of a hunt; 1 unless given.")
@@ -101,8 +101,7 @@ final class LessonVerb implements Callable<Integer> {
       return Answer.INPUT_UNUSABLE;
     }
     if (output == null && key == null) {
-      throw new Refusal(
-          "say where to write: -o HANDOUT.html for the class, --key KEY.html for you");
+      throw new Refusal("say where to write: -o HANDOUT.pdf for the class, --key KEY.pdf for you");
     }
     List<String> written = new ArrayList<>();
     if (output != null) {
@@ -192,11 +191,16 @@ final class LessonVerb implements Callable<Integer> {
   }
 
   private static void write(Path to, String html) {
-    if (!to.toString().endsWith(".html")) {
-      throw new Refusal("paper is written as HTML; give a name that ends in .html, not " + to);
-    }
+    Form form =
+        Form.of(to)
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "paper is written as PDF or HTML; give a name that ends in .pdf or .html,"
+                            + " not "
+                            + to));
     try {
-      WholeFiles.replace(to, html.getBytes(StandardCharsets.UTF_8));
+      WholeFiles.replace(to, form.bytes(html));
     } catch (IOException e) {
       throw new Refusal(e.getMessage());
     }

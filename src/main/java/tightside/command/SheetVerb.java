@@ -1,11 +1,10 @@
 package tightside.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Command;
@@ -13,23 +12,26 @@ import picocli.CommandLine.Option;
 import tightside.drive.Drive;
 import tightside.drive.Seen;
 import tightside.files.Model;
+import tightside.files.RecordFile;
+import tightside.files.RecordReader;
+import tightside.files.RecordReading;
+import tightside.files.RecordText;
 import tightside.files.WholeFiles;
 import tightside.job.Job;
+import tightside.print.Form;
 import tightside.print.Letters;
 import tightside.print.Paper;
 import tightside.print.Pdf;
-import tightside.print.SheetHtml;
-import tightside.sheet.JobCard;
-import tightside.sheet.JobSheet;
+import tightside.print.Printed;
+import tightside.record.JobRecord;
 import tightside.sheet.Work;
-import tightside.timing.Solver;
-import tightside.timing.State;
 
 @Command(
     name = "sheet",
     description = {
       "Prints the job sheet, from the first count to the proof, as a PDF or as an HTML page: what to",
-      "do, what is right, and where to write it."
+      "do, what is right, and where to write it. Of a job's record (.tightside-job) it prints what",
+      "was entered, with time, verdict, model and seal."
     })
 final class SheetVerb extends ModelVerb {
 
@@ -68,13 +70,13 @@ final class SheetVerb extends ModelVerb {
   private boolean card;
 
   @Override
+  public Integer call() {
+    return file().toString().endsWith(RecordFile.ENDING) ? print(recorded()) : super.call();
+  }
+
+  @Override
   Answer answer(Model model) {
-    boolean pdf = ending(".pdf");
-    if (!pdf && !ending(".html")) {
-      throw new Refusal(
-          "a sheet is written as PDF or HTML; give -o a name that ends in .pdf or .html, not "
-              + output);
-    }
+    Printed as = printed();
     Work work =
         new Work(
             marked(model),
@@ -82,13 +84,29 @@ final class SheetVerb extends ModelVerb {
             model.phasers(),
             model.job().orElse(Job.unsaid()),
             seen());
-    byte[] page = card ? card(work, pdf) : sheet(work, pdf);
+    byte[] page = card ? as.card(work, notProved(model)) : as.sheet(work, notProved(model));
+    write(page);
+    return answer(model, as.form() == Form.PDF ? Optional.of(page) : Optional.empty());
+  }
+
+  private Printed printed() {
+    Form form =
+        Form.of(output)
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "a sheet is written as PDF or HTML; give -o a name that ends in .pdf or"
+                            + " .html, not "
+                            + output));
+    return new Printed(form, size.paper);
+  }
+
+  private void write(byte[] page) {
     try {
       WholeFiles.replace(output, page);
     } catch (IOException e) {
       throw new Refusal(e.getMessage());
     }
-    return answer(model, pdf ? Optional.of(page) : Optional.empty());
   }
 
   /** A drive that is measured and not proved says so at the head of every page. */
@@ -98,8 +116,35 @@ final class SheetVerb extends ModelVerb {
     return new Drive(head + d.name(), d.about(), d.rotation(), d.shafts(), d.chains());
   }
 
-  private boolean ending(String ending) {
-    return output.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  /** The record of a job, as it was filled in. */
+  private Answer recorded() {
+    Printed as = printed();
+    if (card) {
+      throw new Refusal("a record is printed whole; --card is for a model");
+    }
+    RecordReading reading = RecordReader.read(file());
+    JobRecord record =
+        reading.record().orElseThrow(() -> new Refusal(String.join(" ", reading.damage())));
+    byte[] page = as.record(record, reading.damage(), ZoneId.systemDefault());
+    write(page);
+    Optional<Integer> pages =
+        as.form() == Form.PDF ? Optional.of(Pdf.pages(page)) : Optional.empty();
+    String seal = RecordText.of(record).shortSeal();
+    return new Answer(
+        Answer.ANSWERED,
+        () ->
+            Json.object(
+                "record", file().toString(),
+                "sheet", output.toString(),
+                "pages", pages.orElse(null),
+                "seal", seal,
+                "damage", reading.damage()),
+        () -> {
+          List<String> lines = new ArrayList<>(lines("job record", pages, Set.of()));
+          lines.add("Its seal begins %s.".formatted(seal));
+          lines.addAll(reading.damage());
+          return lines;
+        });
   }
 
   private Seen seen() {
@@ -108,22 +153,6 @@ final class SheetVerb extends ModelVerb {
       case off -> Seen.COVER_OFF;
       case borescope -> Seen.BORESCOPE;
     };
-  }
-
-  private byte[] sheet(Work work, boolean pdf) {
-    String html =
-        SheetHtml.sheet(
-            JobSheet.of(work),
-            Optional.of(Solver.solve(work.drive(), State.reference())),
-            size.paper);
-    return pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private byte[] card(Work work, boolean pdf) {
-    JobCard made = JobCard.of(work);
-    return pdf
-        ? Pdf.card(made, size.paper)
-        : SheetHtml.card(made, size.paper, 12).getBytes(StandardCharsets.UTF_8);
   }
 
   private Answer answer(Model model, Optional<byte[]> pdf) {

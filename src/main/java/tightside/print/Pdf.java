@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.pdfbox.Loader;
@@ -21,7 +22,10 @@ public final class Pdf {
   private static final String FAMILY = "DejaVu Sans Condensed";
 
   /** Letters of a card, points: the largest with which it fits on its page. */
-  private static final double[] CARD_POINTS = {12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7};
+  private static final double[] CARD_POINTS = {12, 11.5, 11, 10.5, 10, 9.5};
+
+  /** Letters of a card that goes on on the back of its paper, points. */
+  private static final double BACK_POINTS = 11.5;
 
   /** Held, or their silence would be forgotten: they warn of fonts that no page here uses. */
   private static final List<Logger> LOUD =
@@ -54,16 +58,20 @@ public final class Pdf {
     return out.toByteArray();
   }
 
-  /** The card on one page. */
-  public static byte[] card(JobCard card, Paper paper) {
-    byte[] last = {};
+  /**
+   * The card on one page; where its letters would be too small to read at arm's length it goes on
+   * on the back.
+   *
+   * @param notProved what must be known of a drive that is only measured
+   */
+  public static byte[] card(JobCard card, Paper paper, Optional<String> notProved) {
     for (double points : CARD_POINTS) {
-      last = of(SheetHtml.card(card, paper, points));
-      if (pages(last) == 1) {
-        return last;
+      byte[] pdf = of(SheetHtml.card(card, paper, points, notProved));
+      if (pages(pdf) == 1) {
+        return pdf;
       }
     }
-    return last;
+    return of(SheetHtml.card(card, paper, BACK_POINTS, notProved));
   }
 
   /** How many pages a PDF has. */

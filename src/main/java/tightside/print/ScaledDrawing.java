@@ -2,10 +2,12 @@ package tightside.print;
 
 import java.util.List;
 import java.util.Optional;
+import tightside.drive.Seen;
 import tightside.picture.Bounds;
 import tightside.picture.DrivePicture;
 import tightside.picture.Picture;
 import tightside.picture.PictureOptions;
+import tightside.picture.SeenPicture;
 import tightside.picture.Shape;
 import tightside.picture.Styles;
 import tightside.picture.Svg;
@@ -17,11 +19,18 @@ import tightside.words.Numbers;
  * they are printed in the page's own letters and can be searched.
  *
  * @param toScale not where a drive is counted only: then it is a schematic
+ * @param counted whether the links of every run stand at it
  * @param widthMm on paper
  * @param heightMm on paper
  */
 record ScaledDrawing(
-    Scale scale, boolean toScale, double widthMm, double heightMm, String svg, List<Word> words) {
+    Scale scale,
+    boolean toScale,
+    boolean counted,
+    double widthMm,
+    double heightMm,
+    String svg,
+    List<Word> words) {
 
   /** Sizes of the words on paper, mm: 10 points, and a little less where that shows more drive. */
   private static final double[] TYPE_MM = {3.53, 3.3, 3.1};
@@ -38,27 +47,47 @@ record ScaledDrawing(
   /** A line of words at its place; {@code style} is its place as a style. */
   record Word(String words, boolean heavy, String style) {}
 
+  /** Words about every run make a drawing so much smaller at the most. */
+  private static final double SMALLER_FOR_WORDS = 2.5;
+
   /**
    * The largest usual scale at which the drive fits; nothing where even the smallest is too large.
+   * Where all that can be said about the runs would leave little room for a drive of many shafts,
+   * only their names are written.
    */
   static Optional<ScaledDrawing> of(Solution solution, Paper paper) {
+    Optional<ScaledDrawing> counted = of(solution, paper, true);
+    if (solution.drive().countedOnly()) {
+      return counted;
+    }
+    Optional<ScaledDrawing> named = of(solution, paper, false);
+    boolean small =
+        named.isPresent()
+            && (counted.isEmpty()
+                || counted.get().scale().oneTo() > SMALLER_FOR_WORDS * named.get().scale().oneTo());
+    return small ? named : counted;
+  }
+
+  private static Optional<ScaledDrawing> of(Solution solution, Paper paper, boolean counted) {
     double size = size(solution);
     for (Scale scale : Scale.USUAL) {
       for (double type : TYPE_MM) {
-        Picture picture = picture(solution, type * scale.oneTo() * 66 / size);
+        double textScale = type * scale.oneTo() * 66 / size;
+        Picture picture =
+            counted
+                ? DrivePicture.of(solution, PictureOptions.labelled(Optional.empty(), textScale))
+                : SeenPicture.of(
+                    solution, solution, Seen.BORESCOPE, textScale, solution.drive().name());
         double width = scale.onPaperMm(picture.bounds().width());
         double height = scale.onPaperMm(picture.bounds().height());
         if (width <= paper.roomAcrossMm() + OVER_MARGINS_MM
             && height <= paper.roomDownMm() - AROUND_MM) {
-          return Optional.of(of(picture, scale, !solution.drive().countedOnly(), width, height));
+          return Optional.of(
+              of(picture, scale, !solution.drive().countedOnly(), counted, width, height));
         }
       }
     }
     return Optional.empty();
-  }
-
-  private static Picture picture(Solution solution, double textScale) {
-    return DrivePicture.of(solution, PictureOptions.labelled(Optional.empty(), textScale));
   }
 
   /**
@@ -70,7 +99,7 @@ record ScaledDrawing(
   }
 
   private static ScaledDrawing of(
-      Picture picture, Scale scale, boolean toScale, double width, double height) {
+      Picture picture, Scale scale, boolean toScale, boolean counted, double width, double height) {
     List<Shape> lines = picture.shapes().stream().filter(s -> !(s instanceof Shape.Text)).toList();
     Picture bare =
         new Picture(
@@ -80,7 +109,8 @@ record ScaledDrawing(
             .filter(Shape.Text.class::isInstance)
             .map(s -> word((Shape.Text) s, picture.bounds(), scale))
             .toList();
-    return new ScaledDrawing(scale, toScale, width, height, Svg.inline(bare, width), words);
+    return new ScaledDrawing(
+        scale, toScale, counted, width, height, Svg.inline(bare, width), words);
   }
 
   private static Word word(Shape.Text text, Bounds bounds, Scale scale) {

@@ -44,7 +44,8 @@ public record JobPage(JobSheet sheet, List<Step> walk, List<Step> stops) {
     return new JobPage(sheet, walk, sheet.section(Part.STOP).steps());
   }
 
-  private static Work work(Snapshot now) {
+  /** What the sheet of the job now on the desk is made of. */
+  public static Work work(Snapshot now) {
     Job noted = now.job().job();
     Job job =
         new Job(

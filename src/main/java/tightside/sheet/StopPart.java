@@ -34,11 +34,12 @@ final class StopPart {
     lines.add(
         "Do not force the sprocket, and do not lever the chain or the arm: the slack is not there.");
     lines.add(
-        "A ratchet may not let the plunger return: pushing on it breaks it. It goes back only by the maker's reset, written here: ____________________");
+        "A ratchet may not let the plunger return: pushing on it breaks it. It goes back only by the maker's reset.");
     facts.chains().forEach(chain -> missing(facts, chain).ifPresent(lines::add));
     lines.add(
         "Keep both runs hanging tight and every shaft locked while you reset it; then count every run again, from the first.");
-    lines.add("Written down: how far the plunger came out, what was off, what moved:");
+    lines.add(
+        "Written down: the maker's reset, how far the plunger came out, what was off, what moved:");
     return lines;
   }
 

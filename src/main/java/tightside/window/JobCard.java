@@ -31,6 +31,7 @@ final class JobCard extends Card {
   private final JobKeeper keeper;
   private final JobStage stage;
   private final JobShelf shelf;
+  private final JobPrinting printing;
   private final JobsFound found;
   private final Label done = Controls.label("", "strong");
   private final ProgressBar bar = new ProgressBar(0);
@@ -49,6 +50,7 @@ final class JobCard extends Card {
     this.keeper = keeper;
     stage = new JobStage(desk, keeper);
     shelf = new JobShelf(keeper, opening, stage::toEnd);
+    printing = new JobPrinting(desk, keeper, worker);
     found = new JobsFound(keeper, opening, worker, Platform::runLater);
     keeper.watch(this::keptOtherwise);
     note.setId("job-note");
@@ -75,6 +77,7 @@ final class JobCard extends Card {
             bar,
             stops(),
             shelf,
+            printing,
             Controls.label("Note", "strong"),
             note,
             access,
@@ -139,6 +142,7 @@ final class JobCard extends Card {
         "Access: %s. Change it at the top; the steps follow."
             .formatted(EventLines.access(now.cover())));
     shelf.show(progress);
+    printing.show();
     page.ifPresent(p -> fill(p, progress));
     stage.show(view);
   }
@@ -173,6 +177,7 @@ final class JobCard extends Card {
 
   private void keptOtherwise() {
     shelf.show(desk.now().job().progress());
+    printing.show();
     stage.show(desk.view());
   }
 }

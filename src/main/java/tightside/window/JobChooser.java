@@ -22,6 +22,19 @@ record JobChooser(Stage stage) implements JobSetting.Chooser {
     return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
   }
 
+  @Override
+  public Optional<Path> print(String name) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Print to a file");
+    chooser
+        .getExtensionFilters()
+        .addAll(
+            new FileChooser.ExtensionFilter("PDF", "*.pdf"),
+            new FileChooser.ExtensionFilter("HTML", "*.html"));
+    chooser.setInitialFileName(name);
+    return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+  }
+
   private static FileChooser chooser(String title) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle(title);

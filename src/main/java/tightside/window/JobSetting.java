@@ -28,6 +28,15 @@ public record JobSetting(Clock clock, JobFolder folder, Executor saver, Chooser 
      * @param name as it could be called
      */
     Optional<Path> save(String name);
+
+    /**
+     * One to print to, as PDF or HTML.
+     *
+     * @param name as it could be called
+     */
+    default Optional<Path> print(String name) {
+      return Optional.empty();
+    }
   }
 
   /** Jobs kept in the system's folder for what is temporary, and nobody asked. */

@@ -64,9 +64,9 @@ class LessonVerbTest {
   void everyWrongWordGetsOneSentence() {
     assertThat(Run.of("lesson", "pant", "-o", "x.html").err())
         .contains("there is no lesson \"pant\"; the lessons are paint, two-turns");
-    assertThat(Run.of("lesson", "paint").err()).contains("say where to write: -o HANDOUT.html");
+    assertThat(Run.of("lesson", "paint").err()).contains("say where to write: -o HANDOUT.pdf");
     assertThat(Run.of("lesson", "paint", "-o", "x.doc").err())
-        .contains("give a name that ends in .html, not x.doc");
+        .contains("give a name that ends in .pdf or .html, not x.doc");
     assertThat(Run.of("lesson", "hunt", "--cover", "on", "-o", "x.html").err())
         .contains("Too little can be seen of this drive with the cover on");
     assertThat(Run.of("lesson", "hunt", "--model", "none.yaml", "-o", "x.html").code())

@@ -37,7 +37,7 @@ class PrintedLengthTest {
         Solver.solve(Works.of("two-cams-arm.yaml", Seen.COVER_ON).drive(), State.reference());
     JobSheet sheet = JobSheet.of(Works.of("two-cams-arm.yaml", Seen.COVER_ON));
     Scale scale = ScaledDrawing.of(solution, paper).orElseThrow().scale();
-    byte[] pdf = Pdf.of(SheetHtml.sheet(sheet, Optional.of(solution), paper));
+    byte[] pdf = Pdf.of(SheetHtml.sheet(sheet, Optional.of(solution), paper, Optional.empty()));
     List<Rectangle2D> filled = Drawn.on(pdf, 1);
     double bar = scale.onPaperMm(scale.barMm());
     assertThat(barMm(filled, bar / 5)).isCloseTo(bar, within(bar * TOLERANCE));

@@ -54,7 +54,10 @@ class SheetHtmlTest {
 
   private static String page(Work work) {
     return SheetHtml.sheet(
-        JobSheet.of(work), Optional.of(Solver.solve(work.drive(), State.reference())), Paper.A4);
+        JobSheet.of(work),
+        Optional.of(Solver.solve(work.drive(), State.reference())),
+        Paper.A4,
+        Optional.empty());
   }
 
   private static Document parsed(String html) {
@@ -95,14 +98,14 @@ class SheetHtmlTest {
                 "W".repeat(120),
                 "",
                 Optional.empty()));
-    byte[] pdf = Pdf.card(card, Paper.LETTER);
+    byte[] pdf = Pdf.card(card, Paper.LETTER, Optional.empty());
     assertThat(Pdf.pages(pdf)).isEqualTo(1);
     assertThat(text(pdf)).contains("17").contains("16").contains("To write in");
     try (PDDocument document = Loader.loadPDF(pdf)) {
       assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612f);
       assertThat(document.getPage(0).getMediaBox().getHeight()).isEqualTo(792f);
     }
-    parsed(SheetHtml.card(card, Paper.A4, 12));
+    parsed(SheetHtml.card(card, Paper.A4, 12, Optional.empty()));
   }
 
   @Test

@@ -81,6 +81,11 @@ class JobCardTest {
     public Optional<Path> save(String name) {
       return file;
     }
+
+    @Override
+    public Optional<Path> print(String name) {
+      return file;
+    }
   }
 
   private static JobFolder folder() {
@@ -178,6 +183,33 @@ class JobCardTest {
         .contains("Wrong: 1 link too few", "Go on all the same", "1 of them wrong");
     screen.press(KeyCode.ENTER);
     assertThat(screen.words()).contains("before: 50 Wrong: 1 link too few");
+  }
+
+  @Test
+  void sheetCardAndRecordArePrintedWhole() throws IOException {
+    enterCount("50");
+    for (String what : new String[] {"sheet", "card", "record"}) {
+      Path file = home.resolve(what + ".html");
+      CHOOSER.file = Optional.of(file);
+      screen.fire("job-print-" + what);
+      work();
+      assertThat(screen.words()).contains("Wrote the " + what + " to " + what + ".html");
+      assertThat(Files.readString(file)).contains("51").endsWith("</html>\n");
+    }
+    assertThat(Files.readString(home.resolve("record.html")))
+        .contains("WRONG", "1 link too few", record().head().model().name());
+  }
+
+  @Test
+  void whatCantBePrintedSaysWhy() {
+    CHOOSER.file = Optional.of(home.resolve("sheet.doc"));
+    screen.fire("job-print-sheet");
+    work();
+    assertThat(screen.words()).contains("ends in .pdf or .html, not sheet.doc");
+    CHOOSER.file = Optional.of(home.resolve("none").resolve("card.html"));
+    screen.fire("job-print-card");
+    work();
+    assertThat(screen.words()).contains("The card was not written: there is no folder");
   }
 
   @Test
