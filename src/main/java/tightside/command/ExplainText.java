@@ -43,6 +43,9 @@ final class ExplainText {
     lines.add("");
     addChecks(lines, answer.checks());
     lines.add(ExplainWords.leftOut());
+    if (drive.countedOnly()) {
+      lines.add(Sentences.explainLeavesOut());
+    }
     lines.add(Sentences.caution());
     return lines;
   }

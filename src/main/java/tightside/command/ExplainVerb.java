@@ -20,7 +20,6 @@ import tightside.reasoning.Reasoner;
 import tightside.reasoning.Spreads;
 import tightside.reasoning.Subject;
 import tightside.why.WhyPage;
-import tightside.words.Sentences;
 
 @Command(
     name = "explain",
@@ -153,9 +152,6 @@ final class ExplainVerb extends ModelVerb {
 
   @Override
   Answer answer(Model model) {
-    if (model.drive().countedOnly()) {
-      throw new Refusal(Sentences.explainNeeds());
-    }
     if (output != null && !output.toString().matches("(?i).*\\.(pdf|html?)")) {
       throw new Refusal("the page is written as .pdf or .html, not as " + output.getFileName());
     }

@@ -46,7 +46,7 @@ record ReadingWords(Model model, double sigma) {
 
   private boolean timed(String shaft) {
     return drive().chainsOn(shaft).stream()
-        .anyMatch(c -> c.sprocketOn(shaft).orElseThrow().mark().isPresent());
+        .anyMatch(c -> c.sprocketOn(shaft).orElseThrow().marked());
   }
 
   String anExample() {

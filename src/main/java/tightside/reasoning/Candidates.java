@@ -87,7 +87,7 @@ final class Candidates {
       count(chain.name(), strand);
     }
     for (Sprocket sprocket : chain.sprockets().subList(1, chain.sprockets().size())) {
-      if (sprocket.mark().isPresent()) {
+      if (sprocket.marked()) {
         mark(sprocket);
       }
     }

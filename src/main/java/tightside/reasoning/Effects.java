@@ -60,9 +60,13 @@ final class Effects {
     camshafts.forEach(s -> effects.joint(s.name()));
     camshafts.forEach(s -> effects.sensor(s.name()));
     effects.crankSensor(camshafts);
-    drive.chains().forEach(effects::tensioner);
-    drive.chains().forEach(effects::guide);
-    drive.chains().forEach(effects::centre);
+    for (Chain chain : drive.chains()) {
+      if (!chain.countedOnly()) {
+        effects.tensioner(chain);
+        effects.guide(chain);
+        effects.centre(chain);
+      }
+    }
     return new DriveFaults(
         subject, effects.quantities, effects.right, effects.base, List.copyOf(effects.all));
   }
@@ -116,8 +120,9 @@ final class Effects {
   private boolean add(Chain chain, double percent, List<Double> amounts, List<double[]> changes) {
     Solution solution = solver.solve(State.reference().stretched(chain.name(), percent));
     double[] change = change(solution);
-    boolean sound =
-        finite(change) && solution.chain(chain.name()).orElseThrow().fit().path().isPresent();
+    boolean held =
+        chain.countedOnly() || solution.chain(chain.name()).orElseThrow().fit().path().isPresent();
+    boolean sound = finite(change) && held;
     if (sound) {
       amounts.add(percent);
       changes.add(change);
@@ -127,7 +132,7 @@ final class Effects {
 
   private void reseats(Chain chain) {
     for (Sprocket sprocket : chain.sprockets()) {
-      if (sprocket.mark().isEmpty()) {
+      if (!sprocket.marked()) {
         continue;
       }
       Seat seat = new Seat(chain.name(), sprocket.shaft());

@@ -130,7 +130,7 @@ public record WhyForm(
 
     private boolean timed(String shaft) {
       return now.drive().chainsOn(shaft).stream()
-          .anyMatch(c -> c.sprocketOn(shaft).orElseThrow().mark().isPresent());
+          .anyMatch(c -> c.sprocketOn(shaft).orElseThrow().marked());
     }
 
     private Field read(String id, String words, String hint) {

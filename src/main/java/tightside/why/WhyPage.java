@@ -65,6 +65,7 @@ public final class WhyPage {
     content.put("checks", checks);
     content.put("noChecks", checks.isEmpty() ? List.of(CheckWords.nothingWorth()) : List.of());
     content.put("leftOut", ExplainWords.leftOut());
+    content.put("counted", drive.countedOnly() ? List.of(Sentences.explainLeavesOut()) : List.of());
     content.put("caution", Sentences.caution());
     return content;
   }

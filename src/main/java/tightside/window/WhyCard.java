@@ -25,6 +25,7 @@ import tightside.session.Snapshot;
 import tightside.session.WhyEdits;
 import tightside.session.WhyForm;
 import tightside.why.WhyPage;
+import tightside.words.Sentences;
 
 /**
  * The card on which readings are typed; what explains them stands large beside it. The answer is
@@ -80,10 +81,7 @@ final class WhyCard extends Card {
             Controls.flow(save),
             said);
     if (view.snapshot().drive().countedOnly()) {
-      Controls.visible(save, false);
-      getChildren()
-          .add(Controls.label("This needs the drive's geometry, not its counts alone.", "strong"));
-      return;
+      getChildren().add(Controls.label(Sentences.explainLeavesOut(), "note"));
     }
     Controls.visible(save, true);
     WhyForm form = WhyForm.of(view.snapshot());
@@ -123,7 +121,7 @@ final class WhyCard extends Card {
   void fill(SessionView view) {
     Snapshot now = view.snapshot();
     Object inputs = WhyForm.inputs(now);
-    if (inputs.equals(asked) || now.drive().countedOnly()) {
+    if (inputs.equals(asked)) {
       return;
     }
     asked = inputs;

@@ -155,12 +155,11 @@ public final class Sentences {
         + " every chain, the faces, and the arm or shoe with its plunger";
   }
 
-  /** What it would take to weigh causes. */
-  public static String explainNeeds() {
-    return "this drive is counted only, and what wear, a guide or a tensioner would do to it needs its"
-        + " geometry: the place of every shaft (at), the bearing of every mark, the sizes of every"
-        + " chain, the faces, and the arm or shoe with its plunger; what counts alone say, counts"
-        + " and reseat answer";
+  /** What is not weighed where a drive is counted only. */
+  public static String explainLeavesOut() {
+    return "This drive is counted only: tensioners, worn guides and a skimmed head are not weighed,"
+        + " nor is a worn chain whose straight runs are not given. They need the drive's geometry;"
+        + " until then they can only show as \"none of these\".";
   }
 
   /** Where the plunger of a chain without geometry stands: nobody knows. */

@@ -79,11 +79,18 @@ class CountedOnlyVerbsTest {
   }
 
   @Test
-  void explainSaysInOneSentenceWhatItNeeds() {
-    Run run = Run.of("explain", FILE, "--reading", "exhaust=-17");
-    assertThat(run.code()).isEqualTo(2);
-    assertThat(run.err().lines()).hasSize(1);
-    assertThat(run.err()).contains("counted only", "needs its geometry");
+  void explainWeighsWhatNeedsNoGeometry() {
+    Run run = Run.of("explain", FILE, "--reading", "exhaust=-17.1", "--reading", "intake=0.2");
+    assertThat(run.out())
+        .contains("the sprocket of exhaust sits 1 tooth behind on chain main")
+        .contains("worn guides and a skimmed head are not weighed")
+        .doesNotContain("guide faces");
+  }
+
+  @Test
+  void explainKnowsAWornChainFromItsStraightRuns() {
+    Run run = Run.of("explain", FILE, "--reading", "exhaust=-3.9", "--reading", "intake=-5.2");
+    assertThat(run.out()).contains("chain main is worn");
   }
 
   @Test
