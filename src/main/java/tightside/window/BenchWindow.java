@@ -120,10 +120,14 @@ public final class BenchWindow {
     if (stage.map(Card.Stage::besidePicture).orElse(true)) {
       large.getChildren().add(drive);
     }
-    // What the drawn drive does says nothing of the engine that is worked on.
-    boolean job = stage.map(Card.Stage::region).filter(JobStage.class::isInstance).isPresent();
-    Controls.visible(room, !job);
-    Controls.visible(turns, !job);
+    // What the drawn drive does says nothing of the engine that is worked on or was read.
+    boolean engine =
+        stage
+            .map(Card.Stage::region)
+            .filter(r -> r instanceof JobStage || r instanceof WhyStage)
+            .isPresent();
+    Controls.visible(room, !engine);
+    Controls.visible(turns, !engine);
     stage.map(Card.Stage::region).ifPresent(large.getChildren()::add);
     stage.map(Card.Stage::region).ifPresent(BenchWindow::widen);
   }
