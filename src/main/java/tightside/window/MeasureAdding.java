@@ -31,7 +31,7 @@ final class MeasureAdding extends VBox {
   private static final Limits DIAMETER = new Limits(0.5, 400, "mm");
 
   private final Consumer<Measurement> added;
-  private final ComboBox<Measurement> what = choice(SurveyWords::measurement);
+  private final ComboBox<Measurement> what = choice(MeasureAdding::brief);
   private final ComboBox<Span> span = choice(MeasureAdding::words);
   private final TextField first = Controls.field("Diameter at the first shaft, mm", 3, text -> {});
   private final TextField second = Controls.field("Diameter at the other, mm", 3, text -> {});
@@ -92,6 +92,16 @@ final class MeasureAdding extends VBox {
           }
         });
     return box;
+  }
+
+  /** In few words, for a list; in full it is said below. */
+  private static String brief(Measurement m) {
+    if (m instanceof Measurement.Mark k) {
+      return "mark of %s (%s) from %s".formatted(k.shaft(), k.chain(), k.from());
+    }
+    return m instanceof Measurement.Offset o
+        ? "%s off %s to %s".formatted(o.point(), o.from(), o.to())
+        : SurveyWords.measurement(m);
   }
 
   private static String words(Span span) {
