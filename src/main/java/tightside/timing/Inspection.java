@@ -52,7 +52,15 @@ public final class Inspection {
           links(
               Id.MUCH_FREE_SLACK,
               chain,
-              Map.of("slack", solved.slackMm(), "pitch", chain.pitchMm())));
+              Map.of(
+                  "slack",
+                  solved.slackMm(),
+                  "pitch",
+                  chain.pitchMm(),
+                  "links",
+                  chain.links(),
+                  "enough",
+                  chain.links() - (long) Math.floor(solved.slackMm() / chain.pitchMm()))));
     }
     return findings;
   }

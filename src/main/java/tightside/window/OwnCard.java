@@ -228,7 +228,7 @@ final class OwnCard extends Card {
   /** Enter leads on to the next number. */
   private void next(TextField from) {
     List<TextField> all = numbers();
-    int at = all.indexOf(from);
+    int at = all.indexOf(lines.stream().flatMap(l -> l.before(from)).findFirst().orElse(from));
     if (at >= 0 && at + 1 < all.size()) {
       all.get(at + 1).requestFocus();
       all.get(at + 1).selectAll();

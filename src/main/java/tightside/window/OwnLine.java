@@ -2,6 +2,7 @@ package tightside.window;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -70,6 +71,11 @@ final class OwnLine extends VBox {
     strand.setAlignment(Pos.CENTER_LEFT);
     Controls.visible(refusal, false);
     getChildren().addAll(sprocket, strand, both, refusal);
+  }
+
+  /** The number that a name stands behind, if the field is this line's name. */
+  Stream<TextField> before(TextField field) {
+    return field == name ? Stream.of(teeth) : Stream.empty();
   }
 
   private tightside.session.Snapshot now() {

@@ -9,8 +9,11 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tightside.drive.Limits;
 import tightside.drive.Names;
@@ -54,7 +57,7 @@ final class PartForm extends VBox {
       BiFunction<Snapshot, Double, Edit> edit) {
     TextField field = Controls.field(words, 6, text -> typed(text, words, limits, edit));
     field.setId(id);
-    getChildren().add(getChildren().size() - 1, Controls.flow(field, Controls.tag(words)));
+    add(field, words);
     fillers.add(
         plan -> {
           OptionalDouble value = of.apply(plan);
@@ -62,6 +65,15 @@ final class PartForm extends VBox {
             field.setText(value.isPresent() ? Numbers.plain(value.getAsDouble()) : "");
           }
         });
+  }
+
+  private void add(TextField field, String words) {
+    Label label = Controls.label(words);
+    HBox line = new HBox(field, label);
+    line.getStyleClass().add("line");
+    line.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    getChildren().add(getChildren().size() - 1, line);
   }
 
   private static boolean shows(String text, OptionalDouble value) {
@@ -134,7 +146,7 @@ final class PartForm extends VBox {
                 done.run();
               }
             });
-    getChildren().add(getChildren().size() - 1, Controls.flow(field, Controls.tag(words)));
+    add(field, words);
     fillers.add(
         plan -> {
           if (!field.isFocused()) {
