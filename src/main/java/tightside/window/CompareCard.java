@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import tightside.session.ComparePage;
@@ -86,30 +85,18 @@ final class CompareCard extends Card {
   private static VBox table(ComparePage page) {
     VBox table =
         Controls.stack(
-            "small-table", line(Controls.label("different in bold", "note"), "A, kept", "B, now"));
+            "small-table",
+            Controls.row(
+                COLUMNS, Controls.label("different in bold", "note"), "A, kept", "B, now"));
     for (ComparePage.Row row : page.rows()) {
       String weight = row.differs() ? "strong" : "note";
       Label head = Controls.label(row.what(), weight, "row-head");
       head.setFocusTraversable(true);
       head.setAccessibleText("%s: A %s, B %s".formatted(row.what(), row.a(), row.b()));
-      GridPane line = line(head, row.a(), row.b());
+      GridPane line = Controls.row(COLUMNS, head, row.a(), row.b());
       line.getChildren().stream().skip(1).forEach(n -> n.getStyleClass().add(weight));
       table.getChildren().add(line);
     }
     return table;
-  }
-
-  private static GridPane line(Label head, String... entries) {
-    GridPane line = new GridPane();
-    for (double percent : COLUMNS) {
-      ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(percent);
-      line.getColumnConstraints().add(column);
-    }
-    line.add(head, 0, 0);
-    for (int i = 0; i < entries.length; i++) {
-      line.add(Controls.label(entries[i]), i + 1, 0);
-    }
-    return line;
   }
 }

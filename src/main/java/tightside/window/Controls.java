@@ -7,7 +7,9 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** Controls as this window has them: plain, and each with a name that can be spoken. */
@@ -92,5 +94,24 @@ final class Controls {
     List<Node> labels = new ArrayList<>();
     sentences.forEach(sentence -> labels.add(label(sentence, styles)));
     return labels;
+  }
+
+  /**
+   * A line of a table.
+   *
+   * @param percents how wide each column is
+   */
+  static GridPane row(double[] percents, Label head, String... entries) {
+    GridPane line = new GridPane();
+    for (double percent : percents) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(percent);
+      line.getColumnConstraints().add(column);
+    }
+    line.add(head, 0, 0);
+    for (int i = 0; i < entries.length; i++) {
+      line.add(Controls.label(entries[i]), i + 1, 0);
+    }
+    return line;
   }
 }

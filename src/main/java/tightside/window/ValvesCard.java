@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import tightside.engine.Engine;
@@ -128,31 +127,19 @@ final class ValvesCard extends Card {
     VBox rows =
         Controls.stack(
             "small-table",
-            line(Controls.tag("teeth", "note"), "room mm", "at", "ratio", "overlap"));
+            Controls.row(
+                COLUMNS, Controls.tag("teeth", "note"), "room mm", "at", "ratio", "overlap"));
     for (ValvePage.Row row : table.rows()) {
       Label head = Controls.tag(row.teeth(), "strong", "row-head");
       head.setFocusTraversable(true);
       head.setAccessibleText(row.spoken());
-      GridPane line = line(head, row.room(), row.at(), row.compression(), row.overlap() + "°");
+      GridPane line =
+          Controls.row(COLUMNS, head, row.room(), row.at(), row.compression(), row.overlap() + "°");
       if (row.touches()) {
         line.getChildren().forEach(n -> n.getStyleClass().add("refusal"));
       }
       rows.getChildren().add(line);
     }
     return rows;
-  }
-
-  private static GridPane line(Label head, String... entries) {
-    GridPane line = new GridPane();
-    for (double percent : COLUMNS) {
-      ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(percent);
-      line.getColumnConstraints().add(column);
-    }
-    line.add(head, 0, 0);
-    for (int i = 0; i < entries.length; i++) {
-      line.add(Controls.label(entries[i]), i + 1, 0);
-    }
-    return line;
   }
 }
