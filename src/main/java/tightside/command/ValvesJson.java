@@ -26,6 +26,10 @@ final class ValvesJson {
                 "nominal", squeeze.nominal(),
                 "closed", orNull(squeeze.closed()),
                 "crankingGaugeBarEstimate", orNull(bar)),
+        "atReference",
+            Json.object(
+                "crankDegrees", answer.timed().engine().atReferenceDegrees().orElse(0),
+                "assumed", answer.timed().engine().atReferenceDegrees().isEmpty()),
         "overlap", orNull(answer.timed().overlapDegrees()),
         "teeth", answer.teeth().stream().map(ValvesJson::teeth).toList(),
         "phasers", answer.phasers().stream().map(ValvesJson::phaser).toList());

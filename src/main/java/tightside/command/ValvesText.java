@@ -16,6 +16,9 @@ final class ValvesText {
   static List<String> of(Drive drive, ValvesAnswer answer) {
     List<String> lines = new ArrayList<>(List.of(drive.name(), drive.about(), ""));
     lines.add("Valves, in crank degrees before and after top dead centre at gas exchange:");
+    if (answer.timed().engine().atReferenceDegrees().isEmpty()) {
+      lines.add("  " + ValveWords.assumed());
+    }
     answer.valves().forEach(c -> lines.add("  " + ValveWords.valve(c)));
     answer.timed().overlapDegrees().ifPresent(o -> lines.add("  " + ValveWords.overlap(o)));
     lines.add("  " + ValveWords.compression(answer.timed().squeeze()));

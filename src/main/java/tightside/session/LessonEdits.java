@@ -157,10 +157,13 @@ public final class LessonEdits {
   }
 
   /** What is said while nothing else may be. */
-  static Sentence sealed() {
+  static Sentence sealed(Snapshot now) {
+    boolean committed = now.lesson().flatMap(LessonRun::committed).isPresent();
     return new Sentence(
         Topic.COUNTS,
-        "A lesson is on: nothing moves and nothing is told before a prediction is committed on the"
-            + " card Lesson.");
+        committed
+            ? "Your prediction is committed. Turn the engine on the card Lesson, and see."
+            : "A lesson is on: nothing moves and nothing is told before a prediction is committed on"
+                + " the card Lesson.");
   }
 }

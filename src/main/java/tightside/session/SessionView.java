@@ -186,7 +186,7 @@ public final class SessionView {
   /** All that is to be said, in the order of the topics. */
   public List<Sentence> sentences() {
     if (snapshot.sealed()) {
-      return List.of(LessonEdits.sealed());
+      return List.of(LessonEdits.sealed(snapshot));
     }
     List<Sentence> sentences = new ArrayList<>(shafts());
     touching().ifPresent(sentences::add);
@@ -243,10 +243,13 @@ public final class SessionView {
         && snapshot.crank().toTakeUpDegrees() == 0;
   }
 
+  /** The valve that has least room, if any has none. */
+  public Optional<Valves.Touch> touch() {
+    return valves.flatMap(v -> v.touch(snapshot.crank().degrees()));
+  }
+
   private Optional<Sentence> touching() {
-    return valves
-        .flatMap(v -> v.touch(snapshot.crank().degrees()))
-        .map(touch -> new Sentence(Topic.CAUTION, TouchWords.of(snapshot, touch)));
+    return touch().map(touch -> new Sentence(Topic.CAUTION, TouchWords.of(snapshot, touch)));
   }
 
   private Sentence turnedBack() {

@@ -24,6 +24,13 @@ public record ShowItem(
     ends = List.copyOf(ends);
   }
 
+  /** Whether it is the strand that arrives at what is selected, or belongs to that chain. */
+  boolean arrivesAt(Look.Selection chosen) {
+    return ends.size() == 2
+        && ends.get(1).chain().equals(chosen.chain())
+        && chosen.shaft().map(ends.get(1).shaft()::equals).orElse(true);
+  }
+
   /** The strands in the order of the model, then the valves of the cylinder that is looked at. */
   public static List<ShowItem> all(SessionView view) {
     List<ShowItem> items = new ArrayList<>();
@@ -63,7 +70,7 @@ public record ShowItem(
     return new ShowItem(
         "How near is the %s to its piston?".formatted(ValveWords.name(reading.now().valve())),
         reading.room(),
-        ValveWords.angle(reading.degrees()) + " top dead centre",
+        reading.place(),
         List.of(),
         Optional.of(valve));
   }

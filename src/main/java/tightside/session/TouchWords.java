@@ -12,8 +12,11 @@ final class TouchWords {
   static String of(Snapshot now, Touch touch) {
     String crank = Numbers.fixed(now.crank().degrees(), 1);
     String at =
-        "%s (%s top dead centre at gas exchange)"
-            .formatted(crank, ValveWords.angle(touch.degrees()));
+        "%s (%s%s)"
+            .formatted(
+                crank,
+                near(touch.degrees()),
+                referenceKnown(now) ? "" : "; assumed, for the model has no at-reference");
     String valve = valve(now, touch);
     if (now.look().valves().past()) {
       return "A drawing only, which no engine follows: at %s the %s %s."
@@ -21,6 +24,15 @@ final class TouchWords {
     }
     return "STOP at %s: the %s %s. %s"
         .formatted(at, valve, ValveWords.meets(touch.roomMm()), hand());
+  }
+
+  private static boolean referenceKnown(Snapshot now) {
+    return now.engine().filter(e -> e.atReferenceDegrees().isPresent()).isPresent();
+  }
+
+  private static String near(double degrees) {
+    String words = ValveWords.fromTop(degrees);
+    return words.startsWith("at ") ? words : words + " at gas exchange";
   }
 
   private static String valve(Snapshot now, Touch touch) {

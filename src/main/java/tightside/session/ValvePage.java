@@ -16,7 +16,7 @@ import tightside.words.ValveWords;
  * What every tooth of a camshaft does to valves and compression, as rows of text, and what else is
  * to be said of the valves as the camshafts stand.
  *
- * @param summary valves, overlap, compression and phasers, a sentence each
+ * @param summary what is assumed, valves, overlap, compression and phasers, a sentence each
  * @param tables one for every camshaft that a chain drives
  * @param notes what it leaves out, and what is not known
  */
@@ -60,6 +60,9 @@ public record ValvePage(List<String> summary, List<Table> tables, List<String> n
   public static ValvePage of(Snapshot now, Valves valves) {
     TimedEngine timed = valves.timed();
     List<String> summary = new ArrayList<>();
+    if (!valves.referenceKnown()) {
+      summary.add(ValveWords.assumed());
+    }
     timed.clearances().forEach(c -> summary.add(ValveWords.valve(c)));
     timed.overlapDegrees().ifPresent(o -> summary.add(ValveWords.overlap(o)));
     summary.add(ValveWords.compression(timed.squeeze()));
@@ -70,15 +73,7 @@ public record ValvePage(List<String> summary, List<Table> tables, List<String> n
             .flatMap(Optional::stream)
             .map(ValvePage::table)
             .toList();
-    List<String> notes = new ArrayList<>();
-    if (!valves.referenceKnown()) {
-      notes.add(
-          "The model does not say where the engine stands at the reference position"
-              + " (at-reference), so cylinder 1 is taken to stand at top dead centre of gas"
-              + " exchange there.");
-    }
-    notes.add(ValveWords.caution());
-    return new ValvePage(summary, tables, notes);
+    return new ValvePage(summary, tables, List.of(ValveWords.caution()));
   }
 
   private static List<PhaserTravel> travels(Snapshot now, TimedEngine timed) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import tightside.engine.Clearance;
 import tightside.engine.Engine;
 import tightside.engine.Valve;
+import tightside.session.Valves.Touch;
 import tightside.words.Numbers;
 import tightside.words.ValveWords;
 
@@ -20,6 +21,8 @@ import tightside.words.ValveWords;
  * @param beforeName "A, as kept" or "as it should be"
  * @param beside the cylinder's other valves
  * @param degrees of the crank from that cylinder's top dead centre at gas exchange, within +-360
+ * @param assumed whether it is assumed where the cylinder stands, for the model does not say it
+ * @param touching what touches, this valve or another; nothing where none does
  */
 public record ValveReading(
     Engine engine,
@@ -29,7 +32,9 @@ public record ValveReading(
     Optional<Clearance> before,
     String beforeName,
     List<Clearance> beside,
-    double degrees) {
+    double degrees,
+    boolean assumed,
+    Optional<String> touching) {
 
   private static final double STANDS_RIGHT_DEGREES = 1e-6;
 
@@ -68,7 +73,20 @@ public record ValveReading(
         kept.isPresent() ? kept.map(k -> k.timed().clearances().get(valve)) : right,
         kept.isPresent() ? "A, as kept" : "as it should be",
         beside,
-        valves.degrees(cylinder, snapshot.crank().degrees()));
+        valves.degrees(cylinder, snapshot.crank().degrees()),
+        !valves.referenceKnown(),
+        valves
+            .touch(snapshot.crank().degrees())
+            .map(touch -> touching(valves, touch, cylinder, now)));
+  }
+
+  private static String touching(Valves valves, Touch touch, int cylinder, Clearance shown) {
+    String valve =
+        ValveWords.name(touch.clearance().valve())
+            + (valves.cylinders() > 1 ? " of cylinder " + (touch.cylinder() + 1) : "");
+    return touch.cylinder() == cylinder && touch.clearance().equals(shown)
+        ? "Shown is the valve that touches: %s.".formatted(valve)
+        : "Not the one that touches: that is the %s.".formatted(valve);
   }
 
   /** Every valve of the cylinder, this one first. */
@@ -89,11 +107,19 @@ public record ValveReading(
 
   /** What the room is of, and where the crank stands. */
   public String where() {
-    return "%s to piston%s, %s top dead centre"
+    return "%s to piston%s, %s%s"
         .formatted(
             ValveWords.name(now.valve()),
             engine.phasesDegrees().size() > 1 ? " of cylinder " + (cylinder + 1) : "",
-            ValveWords.angle(degrees));
+            ValveWords.fromTop(degrees),
+            assumed ? " (assumed)" : "");
+  }
+
+  /** The cylinder, and where its crank stands. */
+  String place() {
+    return (engine.phasesDegrees().size() > 1 ? "cylinder " + (cylinder + 1) + ", " : "")
+        + ValveWords.fromTop(degrees)
+        + (assumed ? " (assumed)" : "");
   }
 
   /** The valves of a cylinder by their names, numbered where several are alike. */

@@ -118,6 +118,11 @@ public final class Bench extends VBox {
     return saveAs.apply(suggested);
   }
 
+  /** What lies there. */
+  Card lying() {
+    return lying;
+  }
+
   ProblemPanel problems() {
     return problems;
   }

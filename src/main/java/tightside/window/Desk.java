@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import tightside.session.Edit;
 import tightside.session.History;
 import tightside.session.Look;
+import tightside.session.Looking;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
 
@@ -50,11 +51,17 @@ public final class Desk {
 
   /** Takes a step from where the session stands now, as far as the valves let it go. */
   public void act(Function<Snapshot, Edit> step) {
-    History next = history.step(view.stopped(now(), step.apply(now())));
+    Edit asked = step.apply(now());
+    Edit taken = view.stopped(now(), asked);
+    boolean looksAgain = taken != asked || Looking.setOver(now(), asked);
+    History next = history.step(taken);
     if (next == history && now().sealed()) {
       watchers.forEach(Runnable::run);
     }
     change(next);
+    if (looksAgain) {
+      look(look -> Looking.atTouch(view()));
+    }
   }
 
   /** Looks otherwise at the same. */

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import javafx.scene.input.KeyCode;
 import tightside.session.Comparing;
+import tightside.session.Looking;
 import tightside.session.Show;
-import tightside.session.ShowItem;
 import tightside.session.ValveLook;
 import tightside.window.Keys.Key;
 import tightside.window.Keys.Stroke;
@@ -69,7 +69,13 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
   }
 
   private void project() {
-    show(s -> s.projected(!s.projected()));
+    boolean leaves = desk.now().look().show().projected();
+    boolean atValves = bench.lying() == Bench.Card.VALVES;
+    desk.look(
+        look ->
+            leaves
+                ? look.with(look.show().projected(false))
+                : Looking.large(desk.view(), atValves));
   }
 
   private void past() {
@@ -78,7 +84,9 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
 
   private void nextValve() {
     int valves = desk.now().engine().map(e -> e.valves().size()).orElse(1);
-    valves(look -> look.valve((look.valve() + 1) % valves));
+    ValveLook now = desk.now().look().valves();
+    int next = (now.valve() + 1) % valves;
+    desk.look(look -> Looking.at(desk.view(), now.cylinder(), next));
   }
 
   private void nextCylinder() {
@@ -91,10 +99,7 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
   }
 
   private Runnable next(int way) {
-    return () -> {
-      int items = ShowItem.all(desk.view()).size();
-      show(s -> items == 0 ? s : s.item(Math.floorMod(s.item() + way, items)));
-    };
+    return () -> desk.look(look -> Looking.next(desk.view(), way));
   }
 
   private void show(UnaryOperator<Show> other) {

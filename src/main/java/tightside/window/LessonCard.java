@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.Executor;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import tightside.lesson.LessonRun;
 import tightside.lesson.LessonSheet;
@@ -59,8 +60,10 @@ final class LessonCard extends Card {
       choice.clear();
       getChildren().add(choice);
     } else {
+      Label title = Controls.label(run.get().sheet().title(), "card-title");
+      getChildren().addAll(title, end("lesson-end"));
       lesson(run.get());
-      getChildren().add(end());
+      getChildren().add(end("lesson-end-below"));
     }
     if (anotherStage) {
       toTop();
@@ -71,7 +74,6 @@ final class LessonCard extends Card {
   }
 
   private void lesson(LessonRun run) {
-    getChildren().add(Controls.label(run.sheet().title(), "card-title"));
     switch (run.stage()) {
       case PREDICT -> {
         LessonForm written = new LessonForm(desk, run.sheet());
@@ -84,7 +86,7 @@ final class LessonCard extends Card {
     }
   }
 
-  private Button end() {
+  private Button end(String id) {
     Button end =
         Controls.button(
             "End the lesson",
@@ -93,7 +95,7 @@ final class LessonCard extends Card {
               player.stop();
               desk.end();
             });
-    end.setId("lesson-end");
+    end.setId(id);
     return end;
   }
 

@@ -13,6 +13,7 @@ import tightside.session.Look;
 import tightside.session.SessionView;
 import tightside.session.ShowItem;
 import tightside.session.ValveReading;
+import tightside.words.ValveWords;
 
 /** One strand or valve, one number, one question, to be read from ten metres. */
 final class Projected extends VBox {
@@ -35,6 +36,7 @@ final class Projected extends VBox {
   private final Label number = Controls.label("", "giant");
   private final Label unit = Controls.label("", "giant-unit");
   private final Label crank = Controls.label("", "giant-unit");
+  private final Label note = Controls.label(ValveWords.eachOther(), "giant-note");
   private final Label caution = Controls.label("", "sentence");
 
   Projected(Desk desk) {
@@ -43,7 +45,7 @@ final class Projected extends VBox {
     setAccessibleText("One thing, large, for a class");
     new PictureHand(picture, desk);
     picture.withoutWords();
-    VBox figures = new VBox(number, unit, crank);
+    VBox figures = new VBox(number, unit, crank, note);
     figures.getStyleClass().add("giant-figures");
     for (Region part : List.of(left, figures)) {
       part.setMinWidth(0);
@@ -74,6 +76,7 @@ final class Projected extends VBox {
     number.setText(answered ? item.map(ShowItem::number).orElse("") : "?");
     unit.setText(answered ? item.map(ShowItem::unit).orElse("") : "say your number first");
     crank.setText("crank at " + Angles.typed(view.snapshot().crank().degrees()) + "°");
+    Controls.visible(note, item.flatMap(ShowItem::valve).isPresent());
     Headline headline = Headline.of(view);
     caution.setText(headline.text());
     Controls.visible(caution, headline.tone() == Headline.Tone.CAUTION);

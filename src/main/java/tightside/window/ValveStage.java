@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import tightside.picture.CylinderDrawing;
 import tightside.session.Look;
 import tightside.session.ValveReading;
+import tightside.words.ValveWords;
 
 /**
  * A valve and its piston, large: the room in figures, its chart, and the cylinder cut open; one
@@ -19,7 +20,10 @@ final class ValveStage extends Pane {
 
   private final Label room = Controls.label("", "huge");
   private final Label where = Controls.label("", "where");
-  private final VBox figures = new VBox(room, where);
+  private final Label touching = Controls.label("", "refusal");
+  private final Label note =
+      Controls.label("To a flat crown, cold. " + ValveWords.eachOther(), "note");
+  private final VBox figures = new VBox(room, where, touching, note);
   private final GapView gap = new GapView();
   private final CylinderView whole =
       new CylinderView("The cylinder, cut open", CylinderDrawing::bounds);
@@ -39,6 +43,8 @@ final class ValveStage extends Pane {
     room.setText(reading.room());
     room.pseudoClassStateChanged(Styling.CAUTION, reading.roomMm() <= 1e-6);
     where.setText(reading.where());
+    touching.setText(reading.touching().orElse(""));
+    Controls.visible(touching, reading.touching().isPresent());
     gap.show(reading, look.valves().twoTurns(), em);
     whole.show(reading);
     chamber.show(reading);

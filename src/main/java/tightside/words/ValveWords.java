@@ -11,6 +11,12 @@ import tightside.engine.Valve;
 /** Valves, pistons and compression in words. */
 public final class ValveWords {
 
+  /** From top dead centre at gas exchange to that of firing. */
+  private static final double FIRING_DEGREES = 360;
+
+  /** Half of the last digit that is shown. */
+  private static final double SHOWN_DEGREES = 0.05;
+
   private ValveWords() {}
 
   /** "intake valve", "exhaust valve". */
@@ -56,6 +62,25 @@ public final class ValveWords {
   /** An angle from top dead centre: "6.6 before", "12.0 after". */
   public static String angle(double degrees) {
     return Numbers.fixed(Math.abs(degrees), 1) + (degrees < 0 ? " before" : " after");
+  }
+
+  /**
+   * Where the crank stands: "12.0 before top dead centre", or at which of both.
+   *
+   * @param degrees from top dead centre at gas exchange, within +-360
+   */
+  public static String fromTop(double degrees) {
+    double size = Math.abs(degrees);
+    if (size < SHOWN_DEGREES || size > FIRING_DEGREES - SHOWN_DEGREES) {
+      return "at top dead centre of " + (size < 180 ? "gas exchange" : "firing");
+    }
+    return angle(degrees) + " top dead centre";
+  }
+
+  /** What is assumed where a model does not say where the engine stands. */
+  public static String assumed() {
+    return "Assumed: cylinder 1 stands at top dead centre of gas exchange at the reference position,"
+        + " for the model does not say where it stands (at-reference).";
   }
 
   /** How long intake and exhaust valves are open together. */
@@ -125,6 +150,13 @@ public final class ValveWords {
   /** What the room leaves out. */
   public static String caution() {
     return "Room along the cylinder to a flat crown, cold and still: heat, carbon, a worn chain and"
-        + " valves that float take from it. How much an engine needs is its maker's figure.";
+        + " valves that float take from it. "
+        + eachOther()
+        + " How much an engine needs is its maker's figure.";
+  }
+
+  /** What no room here tells. */
+  public static String eachOther() {
+    return "Valve against valve is not reckoned.";
   }
 }

@@ -85,6 +85,23 @@ class ValvesVerbTest {
   }
 
   @Test
+  void withoutAtReferenceItSaysThatItIsAssumed(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("no-reference.yaml");
+    String model = Files.readString(Path.of("models/one-tooth-touches.yaml"));
+    Files.writeString(file, model.replaceAll("(?m)^ +at-reference: .*\\n", ""));
+    JsonNode assumed = Run.of("valves", file.toString(), "--json").json().get("atReference");
+    assertThat(assumed.get("assumed").asBoolean()).isTrue();
+    assertThat(assumed.get("crankDegrees").asDouble()).isZero();
+    assertThat(Run.of("valves", file.toString()).out()).contains("  Assumed: cylinder 1 stands at");
+    Run known = Run.of("valves", "models/one-tooth-touches.yaml", "--json");
+    assertThat(known.json().get("atReference").get("assumed").asBoolean()).isFalse();
+    assertThat(known.json().get("atReference").get("crankDegrees").asDouble()).isEqualTo(360);
+    assertThat(Run.of("valves", "models/one-tooth-touches.yaml").out())
+        .doesNotContain("Assumed")
+        .contains("Valve against valve is not reckoned.");
+  }
+
+  @Test
   void withoutAnIntakeValveTheCompressionIsNotKnown(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("exhaust-only.yaml");
     String model = Files.readString(Path.of(Run.ANSWERED));

@@ -64,7 +64,11 @@ class LessonEditsTest {
   @Test
   void beforeThePredictionNothingIsSaidButWhy() {
     SessionView view = SessionView.of(begun(SHEET).now());
-    assertThat(view.sentences()).containsExactly(LessonEdits.sealed());
+    assertThat(view.sentences())
+        .extracting(Sentence::text)
+        .singleElement()
+        .asString()
+        .startsWith("A lesson is on: nothing moves and nothing is told before a prediction");
     assertThat(view.strandRows("main")).isEmpty();
     assertThat(view.stands("main")).isEmpty();
     assertThat(view.countSentences("main")).isEmpty();
@@ -72,6 +76,14 @@ class LessonEditsTest {
         .allMatch(row -> !row.known())
         .extracting(ShaftRow::state)
         .containsOnly("not told before a prediction");
+  }
+
+  @Test
+  void onceCommittedItIsNoLongerAskedFor() {
+    assertThat(SessionView.of(committed(begun(SHEET)).now()).sentences())
+        .extracting(Sentence::text)
+        .containsExactly(
+            "Your prediction is committed. Turn the engine on the card Lesson, and see.");
   }
 
   @Test

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import tightside.engine.CrankGear;
+import tightside.engine.Engine;
 import tightside.files.Model;
 import tightside.files.ModelReader;
 import tightside.timing.Seat;
@@ -87,6 +90,88 @@ class ValvesTest {
         .contains("the exhaust valve of cylinder 2 meets its piston")
         .contains("Do not force the wrench, and never run the starter. Turn back only until");
     assertThat(cautions(BEHIND)).isEmpty();
+  }
+
+  /** Where a model does not say how the engine stands, the angle is only assumed. */
+  @Test
+  void whatIsAssumedIsSaidToBe() {
+    Engine known = RIGHT.engine().orElseThrow();
+    Engine unknown =
+        new Engine(
+            known.boreMm(),
+            known.strokeMm(),
+            known.rodMm(),
+            known.compressionRatio(),
+            known.valves(),
+            known.phasesDegrees(),
+            OptionalDouble.empty());
+    Snapshot opened =
+        Snapshot.opened(
+            RIGHT.drive(),
+            "no at-reference",
+            SlackSetup.of(OptionalDouble.empty(), Optional.of(unknown), Map.of()));
+    Snapshot behind = Edits.reseat(opened, EXHAUST, -1).after();
+    Snapshot stopped = SessionView.of(behind).stopped(behind, Turns.by(behind, 720)).after();
+    SessionView view = SessionView.of(stopped);
+    assertThat(view.sentences())
+        .extracting(Sentence::text)
+        .anyMatch(
+            s ->
+                s.startsWith("STOP at ")
+                    && s.contains("at gas exchange; assumed, for the model has no at-reference)"));
+    assertThat(ValveReading.of(view).orElseThrow().where()).endsWith(" (assumed)");
+    assertThat(ValvePage.of(stopped, view.valves().orElseThrow()).summary().get(0))
+        .startsWith("Assumed: cylinder 1 stands at top dead centre of gas exchange");
+    assertThat(cautions(turned(BEHIND, 720)).get(0)).doesNotContain("assumed");
+    SessionView right = VIEW.next(RIGHT);
+    assertThat(ValvePage.of(RIGHT, right.valves().orElseThrow()).summary().get(0))
+        .doesNotContain("Assumed");
+  }
+
+  /** The first piston stands at firing at the reference position, and a turn later at exchange. */
+  @Test
+  void bothDeadCentresHaveTheirNames() {
+    assertThat(ValveReading.of(VIEW.next(RIGHT)).orElseThrow().where())
+        .isEqualTo("intake valve to piston of cylinder 1, at top dead centre of firing");
+    assertThat(ValveReading.of(VIEW.next(turned(RIGHT, 360))).orElseThrow().where())
+        .endsWith("cylinder 1, at top dead centre of gas exchange");
+    assertThat(ValveReading.of(VIEW.next(turned(RIGHT, 345))).orElseThrow().where())
+        .endsWith("cylinder 1, 15.0 before top dead centre");
+  }
+
+  @Test
+  void theLookTurnsToWhatTouchesUnlessItIsDrawnPast() {
+    SessionView stopped = VIEW.next(turned(BEHIND, 720));
+    assertThat(ValveReading.of(stopped).orElseThrow().touching())
+        .contains("Not the one that touches: that is the exhaust valve of cylinder 2.");
+    Look look = Looking.atTouch(stopped);
+    assertThat(look.valves().cylinder()).isEqualTo(1);
+    assertThat(look.valves().valve()).isEqualTo(1);
+    SessionView turned = VIEW.next(stopped.snapshot().with(look));
+    assertThat(ValveReading.of(turned).orElseThrow().touching())
+        .contains("Shown is the valve that touches: exhaust valve of cylinder 2.");
+    assertThat(ValveReading.of(turned).orElseThrow().roomMm()).isCloseTo(0, within(1e-6));
+    Snapshot past = stopped.snapshot().with(Look.usual().with(ValveLook.first().past(true)));
+    assertThat(Looking.atTouch(VIEW.next(past))).isEqualTo(past.look());
+    assertThat(Looking.atTouch(VIEW.next(RIGHT))).isEqualTo(RIGHT.look());
+  }
+
+  @Test
+  void largeItOpensOnWhatWasLookedAt() {
+    SessionView view =
+        VIEW.next(RIGHT.with(Look.usual().with(ValveLook.first().cylinder(2).valve(1))));
+    Look large = Looking.large(view, true);
+    ShowItem shown = ShowItem.shown(VIEW.next(RIGHT.with(large))).orElseThrow();
+    assertThat(shown.question()).isEqualTo("How near is the exhaust valve to its piston?");
+    assertThat(shown.number()).endsWith(" mm");
+    assertThat(shown.unit()).startsWith("cylinder 3, ");
+    Look selecting =
+        Look.usual().selecting(Optional.of(new Look.Selection("main", Optional.of("exhaust"))));
+    Look strand = Looking.large(VIEW.next(RIGHT.with(selecting)), false);
+    assertThat(ShowItem.shown(VIEW.next(RIGHT.with(strand))).orElseThrow().question())
+        .isEqualTo("How many links lie from intake to exhaust?");
+    Look next = Looking.next(VIEW.next(RIGHT.with(large)), -1);
+    assertThat(next.valves().valve()).as("the bench turns with it").isZero();
   }
 
   @Test

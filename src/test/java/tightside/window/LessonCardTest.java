@@ -162,6 +162,9 @@ class LessonCardTest {
     screen.act(w -> w.bench().turnTo(Bench.Card.LESSON));
     predict("Nothing", "None", "Neither", "0");
     screen.fire("lesson-commit");
+    assertThat(screen.sentence())
+        .startsWith("Your prediction is committed. Turn the engine")
+        .doesNotContain("before");
     screen.control(KeyCode.DIGIT4);
     assertThat(screen.words()).doesNotContain("The drive in figures");
     screen.act(w -> w.bench().turnTo(Bench.Card.LESSON));
@@ -220,6 +223,16 @@ class LessonCardTest {
     screen.fire("lesson-commit");
     assertThat(screen.find("undo").isDisabled()).isTrue();
     assertThat(screen.find("redo").isDisabled()).isTrue();
+  }
+
+  @Test
+  void aLessonCanBeEndedFromItsTopAndItsBottom() {
+    for (String where : List.of("lesson-end", "lesson-end-below")) {
+      begin("paint");
+      assertThat(screen.now().lesson()).isPresent();
+      screen.fire(where);
+      assertThat(screen.now().lesson()).isEmpty();
+    }
   }
 
   /** Nor does the title of the window: it is the program's name, whatever is open. */

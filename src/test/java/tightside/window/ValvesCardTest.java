@@ -86,8 +86,18 @@ class ValvesCardTest {
     assertThat(screen.sentence())
         .startsWith("STOP at 167.9 (12.1 before top dead centre at gas exchange)")
         .contains("never run the starter");
+    assertThat(styled("where").getText())
+        .as("turned to the one that touches")
+        .startsWith("exhaust valve to piston of cylinder 2, 12.1 before");
+    assertThat(styled("huge").getText()).isEqualTo("0.0 mm");
+    assertThat(screen.words())
+        .contains("Shown is the valve that touches: exhaust valve of cylinder 2.")
+        .contains("Valve against valve is not reckoned.");
+    screen.press(KeyCode.C);
+    assertThat(screen.words()).contains("Not the one that touches: that is the exhaust valve");
     double there = crank();
     screen.press(KeyCode.RIGHT);
+    assertThat(styled("where").getText()).contains("cylinder 2");
     screen.control(KeyCode.RIGHT);
     assertThat(crank()).isEqualTo(there);
     screen.press(KeyCode.LEFT);
@@ -195,8 +205,27 @@ class ValvesCardTest {
   }
 
   @Test
+  void largeFromTheValvesItShowsTheValve() {
+    screen.size(1280, 720);
+    screen.choose("Exhaust");
+    screen.act(w -> w.picture().requestFocus());
+    screen.press(KeyCode.F11);
+    assertThat(styled("question").getText())
+        .isEqualTo("How near is the exhaust valve to its piston?");
+    assertThat(styled("giant").getText()).endsWith(" mm");
+    screen.press(KeyCode.V);
+    assertThat(styled("question").getText())
+        .isEqualTo("How near is the intake valve to its piston?");
+    screen.press(KeyCode.C);
+    assertThat(screen.words()).contains("cylinder 2, ");
+    screen.press(KeyCode.F11);
+    assertThat(styled("where").getText()).startsWith("intake valve to piston of cylinder 2");
+  }
+
+  @Test
   void largeForAClassAndBack() {
     screen.size(1280, 720);
+    screen.act(w -> w.bench().turnTo(Bench.Card.COUNT));
     screen.press(KeyCode.F11);
     assertThat(styled("question").getText()).isEqualTo("How many links lie from crank to intake?");
     assertThat(styled("giant").getText()).isEqualTo("51");
@@ -220,6 +249,7 @@ class ValvesCardTest {
 
   @Test
   void theNumberThatIsAskedForIsNotSpokenEither() {
+    screen.act(w -> w.bench().turnTo(Bench.Card.COUNT));
     screen.press(KeyCode.F11);
     screen.press(KeyCode.Q);
     assertThat(
