@@ -84,6 +84,7 @@ public final class Catalogue {
       case "teeth" -> Digits.rounded(value, 1, RoundingMode.HALF_UP);
       case "up" -> Digits.rounded(value, 2, RoundingMode.CEILING);
       case "down" -> Digits.rounded(value, 2, RoundingMode.FLOOR);
+      case "evenup" -> Digits.rounded(2 * Math.ceil(value / 2), 0, RoundingMode.CEILING);
       case "wholeup" -> Digits.rounded(value, 0, RoundingMode.CEILING);
       default -> throw new IllegalStateException("no number format " + format);
     };

@@ -103,23 +103,28 @@ public record JobPage(JobSheet sheet, List<Step> walk, List<Step> stops) {
     return open.isEmpty() ? walk.size() - 1 : walk.indexOf(open.get(0));
   }
 
-  /** "12 of 41 steps done, 1 of them wrong". */
+  /** "12 of 41 answers entered, 1 of them wrong": of the steps that ask for one. */
   public String done(Progress progress) {
     int all = (int) walk.stream().filter(JobPage::takesEntry).count();
     int wrong = wrong(progress).size();
     int done = all - open(progress).size();
-    return "%d of %d steps done%s"
+    return "%d of %d answers entered%s"
         .formatted(done, all, wrong == 0 ? "" : ", %d of them wrong".formatted(wrong));
   }
 
-  /** The same of one part of the work. */
+  /** The same of one part of the work, and how many steps it has, some of them only to read. */
   public String done(Section section, Progress progress) {
     List<Step> steps = section.steps().stream().filter(JobPage::takesEntry).toList();
     long done = steps.stream().filter(s -> progress.answer(s.id()).isPresent()).count();
     long wrong = section.steps().stream().filter(wrong(progress)::contains).count();
+    String all = Words.number(section.steps().size(), "step", "steps");
     return steps.isEmpty()
-        ? "to read"
-        : "%d of %d%s"
-            .formatted(done, steps.size(), wrong == 0 ? "" : ", %d wrong".formatted(wrong));
+        ? all + " to read"
+        : "%s, %d of %s entered%s"
+            .formatted(
+                all,
+                done,
+                Words.number(steps.size(), "answer", "answers"),
+                wrong == 0 ? "" : ", %d wrong".formatted(wrong));
   }
 }

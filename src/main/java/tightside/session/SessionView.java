@@ -233,7 +233,7 @@ public final class SessionView {
           : List.of();
     }
     return off.stream()
-        .map(s -> new Sentence(Topic.SHAFT, Words.shaft(snapshot.drive(), s) + "."))
+        .map(s -> new Sentence(Topic.SHAFT, Words.shaftSentence(snapshot.drive(), s)))
         .toList();
   }
 

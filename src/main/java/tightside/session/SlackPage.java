@@ -29,24 +29,29 @@ public record SlackPage(List<ChainPage> chains) {
    *
    * @param line slack of the loop as the plunger goes back; empty without a tensioner
    * @param sections what there is to read, in order
-   * @param rules for this drive, to be read large
    */
-  public record ChainPage(
-      String chain, List<Point> line, List<Section> sections, List<String> rules) {
+  public record ChainPage(String chain, List<Point> line, List<Section> sections) {
     public ChainPage {
       line = List.copyOf(line);
       sections = List.copyOf(sections);
-      rules = List.copyOf(rules);
     }
   }
 
   /** The plunger so far out, and the loop's slack then, mm. */
   public record Point(double extensionMm, double slackMm) {}
 
-  /** Sentences under a title. */
-  public record Section(String title, List<String> sentences) {
+  /**
+   * Sentences under a title.
+   *
+   * @param rule whether they are a rule for this drive, to be read large
+   */
+  public record Section(String title, List<String> sentences, boolean rule) {
     public Section {
       sentences = List.copyOf(sentences);
+    }
+
+    Section(String title, List<String> sentences) {
+      this(title, sentences, false);
     }
   }
 
@@ -103,8 +108,7 @@ public record SlackPage(List<ChainPage> chains) {
 
   private static ChainPage page(Snapshot now, LayTable table) {
     SlackSections sections = new SlackSections(now, table);
-    return new ChainPage(
-        table.hold().chain().name(), line(now, table.hold()), sections.all(), sections.rules());
+    return new ChainPage(table.hold().chain().name(), line(now, table.hold()), sections.all());
   }
 
   private static List<Point> line(Snapshot now, HoldBack hold) {
@@ -131,15 +135,17 @@ public record SlackPage(List<ChainPage> chains) {
         List.of(
             new Section(
                 "Counted only: no geometry",
-                List.of("Nothing can be said of slack: " + Sentences.holdBackNeeds() + "."))),
-        List.of());
+                List.of("Nothing can be said of slack: " + Sentences.holdBackNeeds() + "."))));
   }
 
   private static ChainPage nothing(String chain) {
     return new ChainPage(
         chain,
         List.of(),
-        List.of(),
-        List.of("Nothing can be said of " + chain + ": its new chain does not fit, held so."));
+        List.of(
+            new Section(
+                "Held so",
+                List.of("Nothing can be said of " + chain + ": its new chain does not fit."),
+                true)));
   }
 }

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import tightside.drive.HotFit;
 import tightside.drive.Joint;
 import tightside.drive.Role;
-import tightside.drive.Seen;
 import tightside.drive.Sprocket;
 import tightside.engine.AtReference;
 import tightside.engine.Phaser;
@@ -20,6 +19,7 @@ import tightside.readings.LayRow;
 import tightside.readings.LayTable;
 import tightside.session.SlackPage.Section;
 import tightside.timing.Climb;
+import tightside.timing.CountJudge;
 import tightside.timing.DowelRule;
 import tightside.timing.FreeTeeth;
 import tightside.timing.HoldBack;
@@ -48,6 +48,7 @@ record SlackSections(Snapshot now, LayTable table) {
     List<Section> all = new ArrayList<>();
     all.add(new Section("Slack", slack()));
     all.add(new Section("Taking a sprocket off", takingOff()));
+    all.add(new Section("Putting it back to its dowel", rules(), true));
     all.add(new Section("Pressing the tensioner back", pressBack()));
     all.add(new Section("By thumb, tight runs", sag()));
     all.add(new Section("What could go wrong, most dangerous first", rows()));
@@ -118,10 +119,15 @@ record SlackSections(Snapshot now, LayTable table) {
   }
 
   private List<String> sag() {
-    return hold().strands().stream()
-        .filter(s -> s.strand().taut() && s.strand().seen() != Seen.NEVER)
-        .map(s -> SlackWords.sag(s, hold().pitchMm()))
-        .toList();
+    List<String> reached =
+        hold().strands().stream()
+            .filter(s -> s.strand().taut() && CountJudge.countable(s.strand(), now.cover()))
+            .map(s -> SlackWords.sag(s, hold().pitchMm()))
+            .toList();
+    return reached.isEmpty()
+        ? List.of(
+            "No tight run of this chain can be reached %s.".formatted(Words.with(now.cover())))
+        : reached;
   }
 
   private List<String> rows() {
@@ -168,7 +174,7 @@ record SlackSections(Snapshot now, LayTable table) {
     return List.of(SlackWords.hot(fit, now.slack().heat()));
   }
 
-  List<String> rules() {
+  private List<String> rules() {
     return driven().stream()
         .filter(s -> s.joint() != Joint.FRICTION)
         .map(s -> HoldBackWords.rule(DowelRule.of(hold(), s.shaft())))

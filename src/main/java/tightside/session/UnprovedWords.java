@@ -24,8 +24,8 @@ record UnprovedWords(String chain, int links, Seen cover) {
               .formatted(chain, together(unproved), because(unproved.uncounted())));
     } else if (!unproved.uncounted().isEmpty()) {
       sentences.add(
-          "%s, and follows only if the chain %s really has %d links."
-              .formatted(because(unproved.uncounted()), chain, links));
+          "On %s %s, and follows only if the chain really has %d links."
+              .formatted(chain, because(unproved.uncounted()), links));
     }
     if (!unproved.heldByClamp().isEmpty()) {
       sentences.add(

@@ -81,6 +81,12 @@ public final class Words {
             lag(shaft.lag()));
   }
 
+  /** "The exhaust shaft stands 10.0 cam degrees (20.0 crank) retarded." */
+  static String shaftSentence(Drive drive, ShaftTiming shaft) {
+    String stands = shaft(drive, shaft).substring(shaft.shaft().length() + 1);
+    return "The %s shaft stands %s.".formatted(shaft.shaft(), stands);
+  }
+
   private static String amount(double degrees) {
     double size = Math.abs(degrees);
     return size < NOT_SHOWN ? "under 0.1" : Numbers.fixed(size, 1);

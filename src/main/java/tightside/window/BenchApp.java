@@ -23,6 +23,11 @@ public final class BenchApp extends Application {
 
   private static final int LAST_WRITE_SECONDS = 5;
 
+  /** In a window so large all can be used at the usual size of text; larger text is scrolled. */
+  static final double LEAST_WIDTH = 960;
+
+  static final double LEAST_HEIGHT = 640;
+
   private final ExecutorService worker = thread("reader");
 
   /** A thread of its own, so that no long work keeps an entry from the disk. */
@@ -79,6 +84,8 @@ public final class BenchApp extends Application {
     stage.setY(screen.getMinY());
     stage.setWidth(screen.getWidth());
     stage.setHeight(screen.getHeight());
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
     stage.show();
     whenShown.accept(stage);
   }

@@ -102,7 +102,8 @@ public final class BenchWindow {
     pane.setRight(bench);
     pane.setBottom(turns);
     pane.getStyleClass().add("bench-window");
-    root.getChildren().add(pane);
+    left.getStyleClass().add("drive-room");
+    root.getChildren().add(new LeastRoom(pane));
     root.getStyleClass().add("window");
     Scene built = new Scene(root, 1280, 800);
     built.getStylesheets().add("/tightside/window/bench.css");
@@ -232,7 +233,10 @@ public final class BenchWindow {
       keyCard = Optional.empty();
       picture.requestFocus();
     } else {
-      keyCard = Optional.of(new KeyCard(keys(), this::toggleKeys));
+      keyCard =
+          Optional.of(
+              new KeyCard(keys(), this::toggleKeys)
+                  .within(scene.getWidth(), emPixels(desk.now().look())));
       root.getChildren().add(keyCard.get());
       keyCard.get().requestFocus();
     }

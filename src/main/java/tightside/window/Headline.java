@@ -43,8 +43,9 @@ record Headline(String text, Tone tone) {
     }
     List<Sentence> cautions = about(sentences, Topic.CAUTION);
     if (!cautions.isEmpty()) {
-      String more = cautions.size() > 1 ? " (" + (cautions.size() - 1) + " more below.)" : "";
-      return new Headline(cautions.get(0).text() + more, Tone.CAUTION);
+      String others =
+          cautions.stream().skip(1).map(c -> " " + opening(c.text())).collect(Collectors.joining());
+      return new Headline(cautions.get(0).text() + others, Tone.CAUTION);
     }
     List<Sentence> paint = about(sentences, Topic.PAINT);
     if (!paint.isEmpty()) {
@@ -89,9 +90,19 @@ record Headline(String text, Tone tone) {
     return view.snapshot().counts().keySet().stream().anyMatch(id -> id.chain().equals(chain));
   }
 
-  /** The first thing that a sentence says. */
+  /** What a sentence on counts says first, and what is to be counted again. */
   private static String brief(String sentence) {
-    int more = sentence.indexOf(": ", sentence.indexOf(' '));
+    int advice = sentence.indexOf(": count ");
+    return advice < 0 ? opening(sentence) : until(sentence, ", where ");
+  }
+
+  /** The first thing that a sentence says. */
+  private static String opening(String sentence) {
+    return until(until(sentence, ": "), ", so ");
+  }
+
+  private static String until(String sentence, String sign) {
+    int more = sentence.indexOf(sign);
     return more < 0 ? sentence : sentence.substring(0, more) + ".";
   }
 

@@ -32,6 +32,12 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     control(keys, "", "", KeyCode.RIGHT, () -> turns.teeth(1));
     any(keys, "Page down, Ctrl+Left", "one tooth back", KeyCode.PAGE_DOWN, () -> turns.teeth(-1));
     control(keys, "", "", KeyCode.LEFT, () -> turns.teeth(-1));
+    any(
+        keys,
+        "Wheel down, up",
+        "over the picture: one degree on, back; with Ctrl one tooth",
+        KeyCode.UNDEFINED,
+        () -> {});
     bare(keys, "T", "two turns on", KeyCode.T, turns::twoTurns);
     bare(keys, "Home", "jump to the reference position", KeyCode.HOME, turns::reference);
     bare(keys, "Space", "play, pause", KeyCode.SPACE, turns::toggle);

@@ -77,7 +77,7 @@ final class PictureCanvas extends Region {
     }
 
     Frame seeing(Bounds more) {
-      Bounds all = seen.holds(more) ? seen : seen.with(more);
+      Bounds all = seen.holds(more) ? seen : about(seen.centre().getX(), seen.with(more));
       return new Frame(drive, width, height, textPercent, all, textScale);
     }
   }
@@ -265,7 +265,8 @@ final class PictureCanvas extends Region {
   private Frame framed(double width, double height) {
     Snapshot now = view.snapshot();
     int percent = now.look().textPercent();
-    double bare = Fit.of(bounds(drawn(0).shapes()), width, height).scale();
+    Bounds drive = bounds(drawn(0).shapes());
+    double bare = Fit.of(drive, width, height).scale();
     double wanted = TEXT * percent / 100;
     if (wordless) {
       Bounds all = bounds(drawn(0).shapes());
@@ -276,7 +277,7 @@ final class PictureCanvas extends Region {
     Bounds seen = null;
     for (int i = 0; i < 14; i++) {
       List<Shape> shapes = drawn(scale).shapes();
-      seen = bounds(shapes);
+      seen = about(drive.centre().getX(), bounds(shapes));
       double fits = Fit.of(seen, width, height).scale();
       double em = emMm(shapes) * fits;
       if (em <= 1.03 * wanted && fits >= LEAST_DRIVE * bare) {
@@ -286,6 +287,12 @@ final class PictureCanvas extends Region {
     }
     fit = Fit.of(seen, width, height);
     return new Frame(now.drive(), width, height, percent, seen, scale);
+  }
+
+  /** As far to the left as to the right, so that words do not push the drive aside. */
+  private static Bounds about(double x, Bounds all) {
+    double half = Math.max(x - all.left(), all.right() - x);
+    return new Bounds(x - half, all.bottom(), x + half, all.top());
   }
 
   private static double emMm(List<Shape> shapes) {

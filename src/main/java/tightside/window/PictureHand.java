@@ -3,6 +3,7 @@ package tightside.window;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Cursor;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -18,6 +19,9 @@ import tightside.session.Turns;
  */
 final class PictureHand {
 
+  private static final String HINT =
+      "Drag to turn the crank, or roll the wheel: down turns it on, up back; with Ctrl by a tooth.";
+
   private final PictureCanvas canvas;
   private final Desk desk;
   private Drive known;
@@ -25,6 +29,7 @@ final class PictureHand {
   private Swing swing;
   private Lifting lifting;
   private long taken;
+  private boolean told;
 
   PictureHand(PictureCanvas canvas, Desk desk) {
     this.canvas = canvas;
@@ -89,12 +94,17 @@ final class PictureHand {
   }
 
   private void hint(MouseEvent e) {
+    if (!told) {
+      told = true;
+      Tooltip.install(canvas, new Tooltip(HINT));
+    }
     canvas.setCursor(sprocketAt(point(e)).isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
   }
 
+  /** Rolled down, toward the hand, it turns on, as a page goes on. */
   private void wheel(ScrollEvent e) {
     if (e.getDeltaY() != 0) {
-      int way = e.getDeltaY() > 0 ? 1 : -1;
+      int way = e.getDeltaY() < 0 ? 1 : -1;
       if (e.isControlDown()) {
         desk.act(now -> Turns.byTeeth(now, way));
       } else {

@@ -26,6 +26,7 @@ final class SlackCard extends Card {
 
   @Override
   void layOut(SessionView view) {
+    fields.forget();
     page.getChildren().setAll(Controls.label("Working it out.", "note"));
     getChildren()
         .setAll(
@@ -69,9 +70,9 @@ final class SlackCard extends Card {
       }
       for (SlackPage.Section section : chain.sections()) {
         page.getChildren().add(Controls.label(section.title(), "strong"));
-        page.getChildren().addAll(Controls.sentences(section.sentences(), "note"));
+        String style = section.rule() ? "rule" : "note";
+        page.getChildren().addAll(Controls.sentences(section.sentences(), style));
       }
-      page.getChildren().addAll(Controls.sentences(chain.rules(), "rule"));
     }
   }
 }

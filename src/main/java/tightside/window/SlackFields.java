@@ -2,6 +2,7 @@ package tightside.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleFunction;
@@ -24,18 +25,17 @@ final class SlackFields extends VBox {
   private static final double MILLION = 1e6;
 
   /** A field and the number that it shows. */
-  private record Entry(TextField field, Function<SlackSetup, OptionalDouble> of) {}
+  private record Entry(TextField field, Function<SlackSetup, OptionalDouble> of, Label refusal) {}
 
   private final Desk desk;
   private final BooleanSupplier showing;
   private final List<Entry> entries = new ArrayList<>();
-  private final Label refusal = Controls.label("", "refusal");
+  private Optional<SlackSetup> shown = Optional.empty();
 
   SlackFields(Desk desk, BooleanSupplier showing) {
     this.desk = desk;
     this.showing = showing;
     getStyleClass().add("sentences");
-    Controls.visible(refusal, false);
     add(
         "slack-engagement",
         "Engagement on the nose, mm",
@@ -70,7 +70,6 @@ final class SlackFields extends VBox {
         MILLION,
         Heat::chainPerKelvin,
         Heats::chain);
-    getChildren().add(refusal);
   }
 
   private void heat(
@@ -94,14 +93,20 @@ final class SlackFields extends VBox {
       Limits limits,
       Function<SlackSetup, OptionalDouble> of,
       DoubleFunction<Function<Snapshot, Edit>> edit) {
-    TextField field = Controls.field(words, 4, text -> typed(text, words, limits, edit));
+    Label refusal = Controls.label("", "refusal");
+    Controls.visible(refusal, false);
+    TextField field = Controls.field(words, 4, text -> typed(text, words, limits, edit, refusal));
     field.setId(id);
-    entries.add(new Entry(field, of));
-    getChildren().add(Controls.flow(field, Controls.tag(words)));
+    entries.add(new Entry(field, of, refusal));
+    getChildren().addAll(Controls.flow(field, Controls.tag(words)), refusal);
   }
 
   private void typed(
-      String text, String words, Limits limits, DoubleFunction<Function<Snapshot, Edit>> edit) {
+      String text,
+      String words,
+      Limits limits,
+      DoubleFunction<Function<Snapshot, Edit>> edit,
+      Label refusal) {
     if (showing.getAsBoolean()) {
       return;
     }
@@ -111,21 +116,38 @@ final class SlackFields extends VBox {
       return;
     }
     Typed typed = Decimals.within(text, words, limits);
-    typed.refusal().ifPresent(refusal::setText);
+    typed.refusal().ifPresent(why -> refusal.setText(naming(words, why)));
     Controls.visible(refusal, typed.refusal().isPresent());
     if (typed instanceof Typed.Number number) {
       desk.act(edit.apply(number.value())::apply);
     }
   }
 
+  /** Forgets what was typed and refused: it was meant for another drive. */
+  void forget() {
+    shown = Optional.empty();
+  }
+
+  /** What was refused stays to be mended as long as the figure beside it has not changed. */
   void show(SlackSetup setup) {
+    Optional<SlackSetup> before = shown;
+    shown = Optional.of(setup);
     for (Entry entry : entries) {
       OptionalDouble value = entry.of().apply(setup);
+      boolean same = before.filter(b -> entry.of().apply(b).equals(value)).isPresent();
+      if (same && entry.refusal().isVisible()) {
+        continue;
+      }
       if (!shows(entry.field().getText(), value)) {
         entry.field().setText(value.isPresent() ? Angles.typed(value.getAsDouble()) : "");
-        Controls.visible(refusal, false);
+        Controls.visible(entry.refusal(), false);
       }
     }
+  }
+
+  /** Why not, with the field's own name where it does not begin with that already. */
+  private static String naming(String words, String why) {
+    return why.startsWith(words) ? why : words + ": " + why;
   }
 
   private static boolean shows(String text, OptionalDouble value) {

@@ -166,7 +166,8 @@ final class StepStage extends VBox {
   private void fill() {
     Section section = page.orElseThrow().section(step());
     int number = section.steps().indexOf(step()) + 1;
-    part.setText("%s (%d of %d)".formatted(section.part().title(), number, section.steps().size()));
+    part.setText(
+        "%s: step %d of %d".formatted(section.part().title(), number, section.steps().size()));
     Optional<Answer> entered = progress.answer(step().id());
     String typed = progress.typed().getOrDefault(step().id(), "");
     answer.show(entered, typed, warned.isPresent());

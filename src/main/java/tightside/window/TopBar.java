@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import tightside.drive.Drive;
 import tightside.drive.Seen;
 import tightside.session.Edits;
@@ -17,7 +18,7 @@ import tightside.session.History;
 import tightside.session.SessionView;
 
 /** What is on the bench, the way back, how much can be seen, and how large it is written. */
-final class TopBar extends FlowPane {
+final class TopBar extends HBox {
 
   /** Said of such a drive wherever it is shown. */
   private static final String COUNTED_ONLY = "counted only: no geometry";
@@ -26,14 +27,14 @@ final class TopBar extends FlowPane {
   private final Button undo;
   private final Button redo;
   private final Segments<Seen> cover;
-  private final Label size = Controls.tag("");
+  private final Label size = Controls.tag("", "text-percent");
 
   /**
    * @param open asks for another model
    * @param keys shows what the keys do
    */
   TopBar(Desk desk, Runnable open, Runnable keys) {
-    getStyleClass().addAll("flow", "top-bar");
+    getStyleClass().add("top-bar");
     undo = Controls.button("Undo", "Undo", desk::undo);
     undo.setId("undo");
     redo = Controls.button("Redo", "Redo", desk::redo);
@@ -44,7 +45,9 @@ final class TopBar extends FlowPane {
     opening.setId("open");
     Button help = Controls.button("Keys", "Show what the keys do", keys);
     help.setId("keys");
-    getChildren().addAll(name, opening, undo, redo, cover, text(desk), help);
+    FlowPane flow = Controls.flow(name, opening, undo, redo, cover, help);
+    HBox.setHgrow(flow, Priority.ALWAYS);
+    getChildren().addAll(flow, text(desk));
     setMinHeight(USE_PREF_SIZE);
   }
 
@@ -56,14 +59,15 @@ final class TopBar extends FlowPane {
     return covers;
   }
 
+  /** In the corner of the window, which stays where it is however large the text. */
   private Node text(Desk desk) {
     Button smaller = Controls.button("A\u2212", "Smaller text", () -> resize(desk, -1));
     smaller.setId("smaller");
     Button larger = Controls.button("A+", "Larger text", () -> resize(desk, 1));
     larger.setId("larger");
-    HBox text = new HBox(smaller, size, larger);
+    HBox text = new HBox(size, smaller, larger);
     text.getStyleClass().add("close");
-    text.setAlignment(Pos.CENTER_LEFT);
+    text.setAlignment(Pos.TOP_RIGHT);
     return text;
   }
 

@@ -13,6 +13,7 @@ import javafx.scene.shape.Path;
 import javafx.scene.shape.PathElement;
 import javafx.scene.shape.Polygon;
 import tightside.session.Snapshot;
+import tightside.words.Numbers;
 
 /**
  * Two turns of the crank laid out straight, a tick for each tooth of its sprocket and a number at
@@ -132,8 +133,6 @@ final class TurnRuler extends Region {
       each.setLayoutY(0.1 * em);
     }
     other.setLayoutX(x(CYCLE));
-    turnsMade.autosize();
-    turnsMade.relocate(Math.round(x(CYCLE) - turnsMade.getWidth() - 1.5 * em), 0);
     place();
   }
 
@@ -149,9 +148,13 @@ final class TurnRuler extends Region {
     return rule;
   }
 
-  private static String turnsMade(double degrees) {
+  /** Which two turns the ruler stands for; before the reference position, how far before it. */
+  static String turnsMade(double degrees) {
+    if (degrees < 0) {
+      return Numbers.fixed(-degrees, 1) + "° before the reference position";
+    }
     long turns = 2 * (long) Math.floor(degrees / CYCLE);
-    return turns == 0 ? "" : turns > 0 ? "after " + turns + " turns" : -turns + " turns back";
+    return turns == 0 ? "" : "after " + turns + " turns";
   }
 
   private void place() {
@@ -160,9 +163,20 @@ final class TurnRuler extends Region {
     String made = turnsMade(degrees);
     if (!made.equals(turnsMade.getText())) {
       turnsMade.setText(made);
-      requestLayout();
+    }
+    if (!made.isEmpty()) {
+      placeWords(x(ofCycle));
     }
     other.setVisible(degrees != 0 && ofCycle == 0);
+  }
+
+  /** At the right end, or at the left one while the grip is there. */
+  private void placeWords(double gripX) {
+    turnsMade.autosize();
+    double clear = 1.5 * em();
+    double right = x(CYCLE) - turnsMade.getWidth() - clear;
+    boolean covered = gripX > right - clear;
+    turnsMade.relocate(Math.round(covered ? x(0) + clear : right), 0);
   }
 
   @Override

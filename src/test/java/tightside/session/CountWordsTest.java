@@ -102,7 +102,7 @@ class CountWordsTest {
   void lastStrand_followsFromTheChainsLinks() {
     assertThat(open(Map.of("intake", 17L, "exhaust", 50L)))
         .containsExactly(
-            "crank to intake is not counted, and follows only if the chain main really has 118 "
+            "On main crank to intake is not counted, and follows only if the chain really has 118 "
                 + "links.");
   }
 

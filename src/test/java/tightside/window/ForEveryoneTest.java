@@ -77,7 +77,7 @@ class ForEveryoneTest {
     open(model, percent);
     for (Bench.Card card : Bench.Card.values()) {
       turnTo(card);
-      List<String> cut = Screen.on(() -> cutOff(screen.window()));
+      List<String> cut = Screen.on(() -> cutOff(screen));
       assertThat(cut).as("%s at %d %% on %s", model, percent, card).isEmpty();
       assertThat(screen.window().picture().getHeight()).as("picture").isGreaterThan(0.3 * height);
     }
@@ -91,11 +91,13 @@ class ForEveryoneTest {
     screen.act(w -> w.desk().act(now -> Turns.by(now, -12.5)));
     for (Bench.Card card : Bench.Card.values()) {
       turnTo(card);
-      assertThat(Screen.on(() -> cutOff(screen.window()))).as("%s", card).isEmpty();
+      assertThat(Screen.on(() -> cutOff(screen))).as("%s", card).isEmpty();
     }
   }
 
-  private static List<String> cutOff(BenchWindow window) {
+  /** What is cut or lies outside of the window, of all that is there to be read. */
+  static List<String> cutOff(Screen screen) {
+    BenchWindow window = screen.window();
     List<String> cut = new ArrayList<>();
     double width = window.sceneOf().getWidth();
     double height = window.sceneOf().getHeight();

@@ -172,7 +172,7 @@ class JobCardTest {
     assertThat(answer(count("crank"))).isEmpty();
     screen.press(KeyCode.ENTER);
     assertThat(answer(count("crank")).orElseThrow().verdict()).isEqualTo(Verdict.RIGHT);
-    assertThat(screen.words()).contains("before: 51 Right: 51 links", "1 of 78 steps done.");
+    assertThat(screen.words()).contains("before: 51 Right: 51 links", "1 of 78 answers entered.");
   }
 
   @Test

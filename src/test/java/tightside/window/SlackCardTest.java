@@ -7,6 +7,8 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import tightside.drive.Seen;
+import tightside.session.Edits;
 import tightside.session.SlackSetup;
 
 /**
@@ -68,6 +70,34 @@ class SlackCardTest {
     }
     assertThat(screen.now().slack()).isEqualTo(SlackSetup.usual());
     assertThat(((TextField) screen.find("slack-hot")).getText()).isEqualTo("90");
+  }
+
+  @Test
+  void eachFieldSaysByItsNameWhatIsWrongInIt() {
+    screen.type("slack-engagement", "-3");
+    screen.type("slack-cold", "warm");
+    screen.type("slack-hot", "95");
+    assertThat(screen.words())
+        .contains("Engagement on the nose, mm lies from 0 to 200 mm")
+        .contains("Cold, degrees Celsius: \"warm\" is no number");
+  }
+
+  @Test
+  void theRuleForTheDowelIsReadWhereTheSprocketGoesBackOn() {
+    String words = screen.words();
+    assertThat(words.indexOf("to meet its dowel"))
+        .isGreaterThan(words.indexOf("Taking a sprocket off"))
+        .isLessThan(words.indexOf("Pressing the tensioner back"));
+  }
+
+  @Test
+  void onlyRunsThatCanBeReachedAreFeltByThumb() {
+    screen.act(w -> w.desk().act(now -> Edits.cover(now, Seen.COVER_ON)));
+    screen.work();
+    String words = screen.words();
+    String thumb =
+        words.substring(words.indexOf("By thumb"), words.indexOf("What could go wrong, most"));
+    assertThat(thumb).contains("from intake to exhaust").doesNotContain("from exhaust to crank");
   }
 
   @Test
