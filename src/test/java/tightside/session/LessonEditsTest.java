@@ -153,7 +153,8 @@ class LessonEditsTest {
     History turned = turned();
     assertThat(turned.now().reseats()).containsEntry(EXHAUST, -1);
     assertThat(SessionView.of(turned.now()).sentences())
-        .anyMatch(s -> s.text().contains("exhaust 10.0 cam degrees (20.0 crank) retarded"));
+        .anyMatch(
+            s -> s.text().contains("exhaust shaft stands 10.0 cam degrees (20.0 crank) retarded"));
     History tried = turned.step(Edits.reseat(turned.now(), EXHAUST, 1));
     assertThat(tried.now().reseats()).isEmpty();
     assertThat(tried.undo()).isEqualTo(new History(tried.steps(), 0, turned.saved()));

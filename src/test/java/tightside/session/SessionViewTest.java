@@ -74,7 +74,7 @@ class SessionViewTest {
   void exhaustOneToothBehind_tenCamDegreesRetarded() {
     Snapshot snapshot = Edits.reseat(OPENED, EXHAUST, -1).after();
     assertThat(said(snapshot, Topic.SHAFT))
-        .containsExactly("exhaust 10.0 cam degrees (20.0 crank) retarded.");
+        .containsExactly("The exhaust shaft stands 10.0 cam degrees (20.0 crank) retarded.");
     assertThat(VIEW.next(snapshot).shaftRows())
         .contains(new ShaftRow("exhaust", "camshaft", "-10.00", "-20.00", "retarded"))
         .contains(new ShaftRow("crank", "crankshaft", "0.00", "0.00", "right"));
@@ -84,8 +84,8 @@ class SessionViewTest {
   void stretched_bothCamsRetarded() {
     assertThat(said(Edits.stretch(OPENED, "main", 0.2).after(), Topic.SHAFT))
         .containsExactly(
-            "intake 1.0 cam degrees (2.0 crank) retarded.",
-            "exhaust 0.8 cam degrees (1.5 crank) retarded.");
+            "The intake shaft stands 1.0 cam degrees (2.0 crank) retarded.",
+            "The exhaust shaft stands 0.8 cam degrees (1.5 crank) retarded.");
   }
 
   @Test

@@ -52,7 +52,8 @@ class ReseatTest {
     screen.press(KeyCode.PLUS);
     assertThat(reseats()).containsExactly(Map.entry(EXHAUST, 1));
     assertThat(screen.words()).contains("exhaust: +10.00° cam, +20.00° crank, advanced");
-    assertThat(screen.sentence()).isEqualTo("exhaust 10.0 cam degrees (20.0 crank) advanced.");
+    assertThat(screen.sentence())
+        .isEqualTo("The exhaust shaft stands 10.0 cam degrees (20.0 crank) advanced.");
   }
 
   @Test

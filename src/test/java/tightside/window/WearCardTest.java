@@ -43,7 +43,8 @@ class WearCardTest {
     screen.type("stretch-main", typed);
     assertThat(stretch()).isEqualTo(0.2);
     assertThat(screen.words()).contains("The plunger of main is 18.0 mm out, 11 steps");
-    assertThat(screen.sentence()).contains("intake 1.0 cam degrees (2.0 crank) retarded");
+    assertThat(screen.sentence())
+        .contains("The intake shaft stands 1.0 cam degrees (2.0 crank) retarded");
   }
 
   @Test
