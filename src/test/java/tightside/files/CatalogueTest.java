@@ -56,7 +56,8 @@ class CatalogueTest {
             Part.whole(),
             Map.of("links", 114, "by", 1e-9, "pitches", 114.0000001));
     assertThat(Catalogue.sentence(finding))
-        .isEqualTo("114 links are 1e-9 mm too short for this route; it takes 116 or more, an even number");
+        .isEqualTo(
+            "114 links are 1e-9 mm too short for this route; it takes 116 or more, an even number");
   }
 
   @Test
