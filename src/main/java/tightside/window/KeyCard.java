@@ -1,6 +1,7 @@
 package tightside.window;
 
 import java.util.List;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
@@ -20,6 +21,8 @@ final class KeyCard extends VBox {
   private final List<Keys.Key> listed;
   private final HBox columns = new HBox();
 
+  private double em;
+
   KeyCard(Keys keys, Runnable close) {
     listed = keys.keys().stream().filter(key -> !key.words().isEmpty()).toList();
     getStyleClass().add("key-card");
@@ -32,6 +35,9 @@ final class KeyCard extends VBox {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
     scroll.setMinHeight(0);
+    sceneProperty()
+        .flatMap(Scene::widthProperty)
+        .addListener((o, before, width) -> within(width == null ? 0 : width.doubleValue(), em));
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren()
         .addAll(
@@ -44,9 +50,10 @@ final class KeyCard extends VBox {
    * Lays the list out for a window.
    *
    * @param width of the window, pixels
-   * @param em size of its type, pixels
+   * @param emPixels size of its type, pixels
    */
-  KeyCard within(double width, double em) {
+  KeyCard within(double width, double emPixels) {
+    em = emPixels;
     boolean two = width >= TWO_COLUMNS_EM * em;
     int half = (listed.size() + 1) / 2;
     columns.getChildren().clear();

@@ -121,7 +121,13 @@ final class Screen {
           stage.setWidth(width);
           stage.setHeight(height);
         });
-    act(w -> {});
+    for (int i = 0; i < 50 && !sized(width, height); i++) {
+      act(w -> {});
+    }
+  }
+
+  private boolean sized(double width, double height) {
+    return on(() -> window.sceneOf().getWidth() == width && window.sceneOf().getHeight() == height);
   }
 
   Snapshot now() {
