@@ -26,8 +26,12 @@ public final class GapChart {
   private final double em;
   private final Draft draft = new Draft();
 
-  private GapChart(GapScene scene) {
-    this.scene = scene;
+  /** A chart less high than this shows its own valve alone, and names nothing but the axes. */
+  private static final double ROOM_FOR_ALL_EMS = 16;
+
+  private GapChart(GapScene asked) {
+    boolean roomy = asked.heightMm() > ROOM_FOR_ALL_EMS * asked.emMm();
+    scene = roomy ? asked : asked.alone();
     em = scene.emMm();
     Bounds plot =
         new Bounds(3.7 * em, 3.1 * em, scene.widthMm() - 1.1 * em, scene.heightMm() - legendMm());

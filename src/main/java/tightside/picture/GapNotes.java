@@ -17,6 +17,11 @@ final class GapNotes {
   private final GapFrame frame;
   private final double em;
 
+  /** Nor has one less high or wide than this, for any. */
+  private static final double HEIGHT_FOR_ONE_EMS = 7;
+
+  private static final double WIDTH_FOR_ONE_EMS = 16;
+
   private GapNotes(Draft draft, GapFrame frame, double em) {
     this.draft = draft;
     this.frame = frame;
@@ -28,6 +33,11 @@ final class GapNotes {
     Nearest least = scene.now().least();
     Vector2D at = frame.at(least.atDegrees(), Math.max(least.clearanceMm(), frame.leastMm()));
     Ink ink = least.contact() ? Ink.WARNING : Ink.COUNT;
+    if (frame.plot().height() < HEIGHT_FOR_ONE_EMS * notes.em
+        || frame.plot().width() < WIDTH_FOR_ONE_EMS * notes.em) {
+      draft.circle(GapChart.tag(Ink.NAMED), at, 0.3 * notes.em);
+      return;
+    }
     notes.named(at, GapChart.least(least), ink, 1);
     OptionalDouble touch = Obstacles.of(scene.now()).firstTouchDegrees();
     if (frame.plot().width() < ROOM_FOR_TWO_EMS * notes.em) {

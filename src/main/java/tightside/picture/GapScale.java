@@ -11,6 +11,9 @@ final class GapScale {
   /** A chart narrower than this names its ends alone. */
   private static final double ROOM_FOR_ANGLES_EMS = 22;
 
+  /** And one narrower than this does not name its middle. */
+  private static final double ROOM_FOR_CENTRE_EMS = 14.5;
+
   private final Draft draft;
   private final GapFrame frame;
   private final double em;
@@ -61,7 +64,9 @@ final class GapScale {
     under(plot.right(), 1.1, end, Shape.Align.RIGHT);
     under(plot.left(), 2.35, "before", Shape.Align.LEFT);
     under(plot.right(), 2.35, "after", Shape.Align.RIGHT);
-    under(frame.x(0), narrow ? 1.1 : 2.35, "top dead centre", Shape.Align.MIDDLE);
+    boolean tight = plot.width() < ROOM_FOR_CENTRE_EMS * em;
+    String centre = tight ? "0\u00b0" : "top dead centre";
+    under(frame.x(0), narrow ? 1.1 : 2.35, centre, Shape.Align.MIDDLE);
   }
 
   private void under(double x, double ems, String words, Shape.Align align) {

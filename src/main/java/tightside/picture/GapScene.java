@@ -43,6 +43,11 @@ public record GapScene(
     }
   }
 
+  /** The same without the other valves. */
+  GapScene alone() {
+    return new GapScene(now, before, List.of(), twoTurns, widthMm, heightMm, emMm);
+  }
+
   /** Two whole turns wherever the valve comes nearest elsewhere. */
   double reachDegrees() {
     boolean elsewhere = Math.abs(now.least().atDegrees()) > NEAR_DEGREES;

@@ -85,7 +85,7 @@ public record ValveReading(
         ValveWords.name(touch.clearance().valve())
             + (valves.cylinders() > 1 ? " of cylinder " + (touch.cylinder() + 1) : "");
     return touch.cylinder() == cylinder && touch.clearance().equals(shown)
-        ? "Shown is the valve that touches: %s.".formatted(valve)
+        ? "Shown is the valve that touches."
         : "Not the one that touches: that is the %s.".formatted(valve);
   }
 

@@ -3,8 +3,6 @@ package tightside.window;
 import java.util.List;
 import java.util.function.Function;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import tightside.engine.Engine;
 import tightside.picture.Bounds;
@@ -14,7 +12,7 @@ import tightside.session.ValveReading;
 /** A cylinder cut open, whole or in part, moving with the crank. */
 final class CylinderView extends Region {
 
-  private final Canvas canvas = new Canvas();
+  private final Sheet sheet = new Sheet();
   private final Function<Engine, Bounds> part;
   private ValveReading reading;
   private Object drawn = List.of();
@@ -25,7 +23,7 @@ final class CylinderView extends Region {
    */
   CylinderView(String spoken, Function<Engine, Bounds> part) {
     this.part = part;
-    getChildren().add(canvas);
+    getChildren().add(sheet);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setAccessibleText(spoken);
     setMinSize(40, 40);
@@ -33,27 +31,31 @@ final class CylinderView extends Region {
 
   void show(ValveReading next) {
     reading = next;
-    requestLayout();
+    update();
   }
 
   @Override
   protected void layoutChildren() {
+    update();
+  }
+
+  private void update() {
     double width = Math.floor(getWidth());
     double height = Math.floor(getHeight());
     if (reading == null || width < 20 || height < 20) {
       return;
     }
-    Object inputs = List.of(reading, width, height);
+    double density = getScene() == null ? 1 : getScene().getWindow().getOutputScaleX();
+    Object inputs = List.of(reading, width, height, density);
     if (inputs.equals(drawn)) {
       return;
     }
     drawn = inputs;
-    canvas.setWidth(width);
-    canvas.setHeight(height);
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.clearRect(0, 0, width, height);
     Fit fit = Fit.of(part.apply(reading.engine()), width, height);
-    new Painter(g, fit, 1 / fit.scale())
-        .paint(CylinderDrawing.at(reading.engine(), reading.cylinderValves(), reading.degrees()));
+    sheet.draw(
+        new Sheet.Place(0, 0, (int) width, (int) height, density),
+        fit,
+        1,
+        CylinderDrawing.at(reading.engine(), reading.cylinderValves(), reading.degrees()));
   }
 }

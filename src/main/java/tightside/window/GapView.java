@@ -19,7 +19,7 @@ final class GapView extends Region {
   private static final double EM_MM = 4;
 
   private final Canvas paper = new Canvas();
-  private final Canvas marker = new Canvas();
+  private final GapMarker marker = new GapMarker();
   private ValveReading reading;
   private boolean twoTurns;
   private double emPixels = 14;
@@ -33,14 +33,13 @@ final class GapView extends Region {
     setFocusTraversable(true);
     setAccessibleText("Room between valve and piston against the crank angle");
     setMinSize(40, 40);
-    marker.setMouseTransparent(true);
   }
 
   void show(ValveReading next, boolean twoTurnsWide, double em) {
     reading = next;
     twoTurns = twoTurnsWide;
     emPixels = em;
-    requestLayout();
+    update();
   }
 
   private double scale() {
@@ -49,6 +48,11 @@ final class GapView extends Region {
 
   @Override
   protected void layoutChildren() {
+    update();
+  }
+
+  /** What moves with the crank moves; the rest is drawn when it changes. */
+  private void update() {
     double width = Math.floor(getWidth());
     double height = Math.floor(getHeight());
     if (reading == null || width < 12 * emPixels || height < 9 * emPixels) {
@@ -61,7 +65,8 @@ final class GapView extends Region {
       drawn = inputs;
       draw(width, height);
     }
-    mark(height);
+    Fit fit = new Fit(0, height, scale());
+    marker.show(chart.marker(reading.degrees()), fit, chart.picture().lineMm());
   }
 
   private void draw(double width, double height) {
@@ -81,21 +86,6 @@ final class GapView extends Region {
     paper.getGraphicsContext2D().clearRect(0, 0, width, height);
     new Painter(paper.getGraphicsContext2D(), new Fit(0, height, scale()), picture.lineMm())
         .paint(picture.shapes());
-    marker.setWidth(Math.ceil(2.6 * chart.markerReachMm() * scale()));
-    marker.setHeight(height);
     setAccessibleText(picture.title() + ". " + picture.description());
-  }
-
-  private void mark(double height) {
-    double width = marker.getWidth();
-    double x = chart.markerX(reading.degrees()) * scale();
-    double left = Math.round(x - width / 2);
-    marker.setTranslateX(left);
-    marker.getGraphicsContext2D().clearRect(0, 0, width, height);
-    new Painter(
-            marker.getGraphicsContext2D(),
-            new Fit(-left, height, scale()),
-            chart.picture().lineMm())
-        .paint(chart.marker(reading.degrees()));
   }
 }

@@ -63,6 +63,8 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     bare(keys, "G", past, KeyCode.G, this::past);
     bare(keys, "V", "the next valve of the cylinder", KeyCode.V, this::nextValve);
     bare(keys, "C", "the next cylinder", KeyCode.C, this::nextCylinder);
+    String drive = "valves: the drive or they, where there is room for one alone";
+    bare(keys, "D", drive, KeyCode.D, () -> valves(look -> look.drive(!look.drive())));
     any(keys, "F11", "large, for a class; back to the bench", KeyCode.F11, this::project);
     bare(keys, "N, Shift+N", "large: the next strand or valve, the last", KeyCode.N, next(1));
     keys.add(new Key("", "", true, new Stroke(KeyCode.N, false, true), next(-1)));

@@ -22,7 +22,7 @@ final class ValvesCard extends Card {
   private static final double[] COLUMNS = {13, 31, 26, 13, 17};
 
   /** A window narrower than this has no room for the drive beside the valves. */
-  private static final double ROOM_FOR_BOTH_EMS = 80;
+  private static final double ROOM_FOR_BOTH_EMS = 66;
 
   private final Desk desk;
   private final ValveStage stage = new ValveStage();
@@ -35,13 +35,23 @@ final class ValvesCard extends Card {
   private boolean engine;
   private boolean roomy = true;
 
+  /** Whether the drive has the room that is too little for both. */
+  private boolean drive;
+
+  private final Segments<Boolean> large;
+  private final Label figures = Controls.label("", "verdict");
+
   ValvesCard(Desk desk) {
     this.desk = desk;
+    Map<Boolean, String> words = new LinkedHashMap<>();
+    words.put(false, "Valves large");
+    words.put(true, "Drive large (D)");
+    large = new Segments<>("Shown large", words, chosen -> look(l -> l.drive(chosen)));
   }
 
   @Override
   Optional<Stage> stage() {
-    return engine ? Optional.of(new Stage(stage, roomy)) : Optional.empty();
+    return engine && (roomy || !drive) ? Optional.of(new Stage(stage, roomy)) : Optional.empty();
   }
 
   private void look(java.util.function.UnaryOperator<ValveLook> other) {
@@ -57,6 +67,7 @@ final class ValvesCard extends Card {
       getChildren().add(Controls.label(ValvePage.missing()));
       return;
     }
+    getChildren().addAll(large, figures);
     Engine known = view.snapshot().engine().orElseThrow();
     cylinders = choice("Cylinder", "Cylinder ", numbers(known.phasesDegrees().size()), true);
     valves = choice("Valve", "", ValveReading.names(known), false);
@@ -100,6 +111,12 @@ final class ValvesCard extends Card {
     Snapshot now = view.snapshot();
     double em = BenchWindow.emPixels(now.look());
     roomy = getScene() == null || getScene().getWidth() > ROOM_FOR_BOTH_EMS * em;
+    drive = now.look().valves().drive();
+    large.show(drive);
+    Controls.visible(large, !roomy);
+    figures.setText(reading.get().room() + ", " + reading.get().where());
+    figures.pseudoClassStateChanged(Styling.CAUTION, reading.get().roomMm() <= 1e-6);
+    Controls.visible(figures, stage().isEmpty());
     stage.show(reading.get(), now.look(), em);
     cylinders.ifPresent(c -> c.show(reading.get().cylinder()));
     valves.ifPresent(v -> v.show(reading.get().valve()));

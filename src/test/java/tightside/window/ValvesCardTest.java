@@ -43,6 +43,7 @@ class ValvesCardTest {
     screen.size(1280, 800);
     screen.act(
         w -> {
+          w.desk().look(look -> look.textSteps((100 - look.textPercent()) / 10));
           w.desk().open(Models.withEngine(model));
           w.bench().turnTo(Bench.Card.VALVES);
           w.picture().requestFocus();
@@ -91,7 +92,7 @@ class ValvesCardTest {
         .startsWith("exhaust valve to piston of cylinder 2, 12.1 before");
     assertThat(styled("huge").getText()).isEqualTo("0.0 mm");
     assertThat(screen.words())
-        .contains("Shown is the valve that touches: exhaust valve of cylinder 2.")
+        .contains("Shown is the valve that touches.")
         .contains("Valve against valve is not reckoned.");
     screen.press(KeyCode.C);
     assertThat(screen.words()).contains("Not the one that touches: that is the exhaust valve");
@@ -282,6 +283,45 @@ class ValvesCardTest {
       screen.act(w -> {});
       assertThat(Screen.on(ValvesCardTest::cut)).as("%s", card).isEmpty();
     }
+  }
+
+  /** However large the text and small the window: both, or each by one key. */
+  @ParameterizedTest
+  @CsvSource({
+    "1280, 800, 100, true",
+    "1280, 800, 130, true",
+    "1024, 768, 100, true",
+    "1280, 800, 150, false",
+    "1280, 720, 150, false"
+  })
+  void engineAndDriveAreBothToBeSeen(double width, double height, int percent, boolean both) {
+    screen.size(width, height);
+    behind();
+    screen.act(w -> w.desk().look(look -> look.textSteps((percent - 100) / 10)));
+    screen.act(w -> w.bench().turnTo(Bench.Card.VALVES));
+    screen.act(w -> {});
+    double em = 14 * percent / 100.0;
+    assertThat(inSight(GapView.class, 11 * em, 8 * em)).as("chart").isTrue();
+    assertThat(inSight(CylinderView.class, 4 * em, 4 * em)).as("engine").isTrue();
+    assertThat(inSight(PictureCanvas.class, 10 * em, 10 * em)).as("drive").isEqualTo(both);
+    if (!both) {
+      screen.act(w -> w.picture().requestFocus());
+      screen.press(KeyCode.D);
+      assertThat(inSight(PictureCanvas.class, 10 * em, 10 * em)).as("drive").isTrue();
+      assertThat(inSight(GapView.class, 1, 1)).isFalse();
+      assertThat(screen.words()).contains("mm, intake valve to piston of cylinder 1, at top dead");
+      screen.choose("Valves large");
+      assertThat(inSight(GapView.class, 11 * em, 8 * em)).isTrue();
+    }
+  }
+
+  private static boolean inSight(Class<?> kind, double width, double height) {
+    double right = screen.window().sceneOf().getWidth();
+    return screen.all().stream()
+        .filter(n -> kind.isInstance(n) && n.getScene() != null)
+        .map(n -> n.localToScene(n.getLayoutBounds()))
+        .anyMatch(
+            b -> b.getWidth() >= width && b.getHeight() >= height && b.getMaxX() <= right + 1);
   }
 
   private static List<String> cut() {
