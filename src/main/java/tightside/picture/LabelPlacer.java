@@ -1,8 +1,8 @@
 package tightside.picture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Puts labels where they hide neither the drive nor one another. */
@@ -25,6 +25,9 @@ final class LabelPlacer {
     }
 
     boolean crosses(Bounds box, double em) {
+      if (!box.grown(0.15 * em).overlaps(Bounds.at(start).with(Bounds.at(end)))) {
+        return false;
+      }
       int steps = (int) Math.ceil(start.distance(end) / (0.25 * em));
       for (int i = 0; i <= steps; i++) {
         if (box.touchedBy(start.lerp(end, steps == 0 ? 0 : i / (double) steps), 0.15 * em)) {
@@ -107,18 +110,19 @@ final class LabelPlacer {
     double height = label.heightMm(em);
     boolean left = names.getX() < drive.centre().getX();
     double x = left ? drive.left() - 1.5 * em - width / 2 : drive.right() + 1.5 * em + width / 2;
-    List<Double> heights = new ArrayList<>();
+    Optional<Bounds> nearest = Optional.empty();
     for (int i = 0; i < 400; i++) {
-      heights.add(names.getY() + i * em / 2);
-      heights.add(names.getY() - i * em / 2);
+      for (double y : new double[] {names.getY() + i * em / 2, names.getY() - i * em / 2}) {
+        Bounds box = Bounds.around(Vector2D.of(x, y), width, height);
+        if (!crowded(box)) {
+          if (uncrossed(box, leader(box, spot))) {
+            return box;
+          }
+          nearest = nearest.or(() -> Optional.of(box));
+        }
+      }
     }
-    return heights.stream()
-        .map(y -> Bounds.around(Vector2D.of(x, y), width, height))
-        .filter(box -> !crowded(box))
-        .min(
-            Comparator.comparing((Bounds box) -> !uncrossed(box, leader(box, spot)))
-                .thenComparingDouble(box -> Math.abs(box.centre().getY() - names.getY())))
-        .orElseThrow();
+    return nearest.orElseThrow();
   }
 
   private void write(Label label, Bounds box, Label.Spot spot) {

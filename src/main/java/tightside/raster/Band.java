@@ -1,6 +1,5 @@
 package tightside.raster;
 
-import java.util.List;
 import tightside.picture.Rgb;
 import tightside.picture.Shape;
 import tightside.picture.Style;
@@ -10,36 +9,69 @@ final class Band {
 
   private final Surface surface;
   private final Coverage coverage;
+  private final Stamps stamps;
   private final Pen pen;
   private final Points points = new Points();
 
   Band(Surface surface) {
     this.surface = surface;
     coverage = new Coverage(surface);
+    stamps = new Stamps(surface);
     pen = new Pen(coverage);
   }
 
-  void paint(Rgb paper, List<Shape> shapes, Brushes brushes, Tracer tracer) {
+  void paint(Rgb paper, Scene scene) {
     surface.clear(rgb(paper));
-    for (Shape shape : shapes) {
-      if (!(shape instanceof Shape.Text)) {
-        Brushes.Brush brush = brushes.of(shape.tag());
-        if (tracer.reaches(shape, surface.from(), surface.end(), brush.breadth())) {
-          paint(shape, brush, tracer);
-        }
+    for (int i = 0; i < scene.reaches().length; i++) {
+      Reach reach = scene.reaches()[i];
+      if (reach.meets(surface.from(), surface.end())) {
+        Shape shape = scene.shapes().get(i);
+        paint(shape, reach, scene.brushes().of(shape.tag()), scene.tracer());
       }
     }
   }
 
-  private void paint(Shape shape, Brushes.Brush brush, Tracer tracer) {
-    Style style = brush.style();
-    points.clear();
+  private void paint(Shape shape, Reach reach, Brushes.Brush brush, Tracer tracer) {
     if (shape instanceof Shape.Circle circle) {
-      tracer.trace(circle, 0, 1, points);
-    } else {
-      tracer.trace((Shape.Path) shape, points);
+      paint(circle, reach, brush, tracer);
+      return;
     }
-    if (!coverage.open(points, brush.breadth() + 1)) {
+    if (coverage.open(reach)) {
+      points.clear();
+      tracer.trace((Shape.Path) shape, points);
+      paint(((Shape.Path) shape).closed(), brush);
+    }
+  }
+
+  private void paint(Shape.Circle circle, Reach reach, Brushes.Brush brush, Tracer tracer) {
+    if (brush.rimmed()) {
+      if (stamps.stamp(circle, brush.breadth(), rimmed(brush.style()), tracer)) {
+        return;
+      }
+      if (coverage.open(reach)) {
+        trace(circle, brush.breadth() / 2, tracer);
+        coverage.add(points);
+        trace(circle, -brush.breadth() / 2, tracer);
+        coverage.addWithin(points);
+        coverage.paint(rimmed(brush.style()));
+      }
+    } else if (coverage.open(reach)) {
+      trace(circle, 0, tracer);
+      paint(true, brush);
+    }
+  }
+
+  private void trace(Shape.Circle circle, double wider, Tracer tracer) {
+    points.clear();
+    tracer.trace(circle, wider, points);
+  }
+
+  /** Paints what the points run round. */
+  private void paint(boolean closed, Brushes.Brush brush) {
+    Style style = brush.style();
+    if (brush.rimmed() && closed && points.count > 2) {
+      pen.rim(points, brush.breadth());
+      coverage.paint(rimmed(style));
       return;
     }
     if (style.fill().isPresent()) {
@@ -47,22 +79,9 @@ final class Band {
       coverage.paint(rgb(style.fill().get()), style.opacity());
     }
     if (style.line().isPresent()) {
-      if (shape instanceof Shape.Circle circle && brush.dash().length == 0) {
-        ring(circle, brush.breadth() / 2, tracer);
-      } else {
-        line(!(shape instanceof Shape.Path path) || path.closed(), brush);
-      }
+      line(closed, brush);
       coverage.paint(rgb(style.line().get()), 1);
     }
-  }
-
-  private void ring(Shape.Circle circle, double half, Tracer tracer) {
-    points.clear();
-    tracer.trace(circle, half, 1, points);
-    coverage.add(points);
-    points.clear();
-    tracer.trace(circle, -half, -1, points);
-    coverage.add(points);
   }
 
   private void line(boolean closed, Brushes.Brush brush) {
@@ -73,6 +92,13 @@ final class Band {
     } else {
       pen.along(points, brush.breadth());
     }
+  }
+
+  private static Surface.Rimmed rimmed(Style style) {
+    return new Surface.Rimmed(
+        rgb(style.line().orElseThrow()),
+        rgb(style.fill().orElseThrow()),
+        (int) Math.round(256 * style.opacity()));
   }
 
   private static int rgb(Rgb colour) {

@@ -12,7 +12,13 @@ import tightside.picture.Tag;
 final class Brushes {
 
   /** How a style is drawn: its breadth of line, and its dash, empty for a whole line; pixels. */
-  record Brush(Style style, double breadth, double[] dash) {}
+  record Brush(Style style, double breadth, double[] dash) {
+
+    /** Whether there is a fill and a whole line round it. */
+    boolean rimmed() {
+      return style.fill().isPresent() && style.line().isPresent() && dash.length == 0;
+    }
+  }
 
   private final Map<Plane, Map<Ink, Brush>> brushes = new EnumMap<>(Plane.class);
 

@@ -8,9 +8,14 @@ import java.util.Arrays;
  * Contours run the same way add up to no more than the whole; one run the other way inside another
  * is a hole.
  *
- * <p>The cells are those of a window round the shape: few, so that they stay near the processor.
+ * <p>There are two layers of cells: what a shape covers with its rim, and what lies within the rim.
+ * So both are laid over the pixels at once. The cells are those of a window round the shape: few,
+ * so that they stay near the processor; and whole numbers, whose sums wait for nothing.
  */
 final class Coverage {
+
+  /** The cover of a whole pixel. */
+  static final int PIXEL = 1 << 16;
 
   private final Surface surface;
   private int left;
@@ -18,7 +23,9 @@ final class Coverage {
   private int width;
   private int height;
   private int stride;
-  private float[] cells = new float[4096];
+  private int[] whole = new int[4096];
+  private int[] within = new int[4096];
+  private int[] cells = whole;
   private int[] first = new int[64];
   private int[] last = new int[64];
 
@@ -29,20 +36,21 @@ final class Coverage {
   /**
    * Opens the window on a shape.
    *
-   * @param margin how far its line stands out, pixels
+   * @param reach of the shape with its line, pixels
    * @return whether there is anything to be seen of it
    */
-  boolean open(Points outline, double margin) {
-    left = Math.max(0, (int) Math.floor(outline.least(outline.x) - margin));
-    top = Math.max(surface.from(), (int) Math.floor(outline.least(outline.y) - margin));
-    width = Math.min(surface.width(), (int) Math.ceil(outline.most(outline.x) + margin)) - left;
-    height = Math.min(surface.end(), (int) Math.ceil(outline.most(outline.y) + margin)) - top;
+  boolean open(Reach reach) {
+    left = Math.max(0, (int) Math.floor(reach.left()));
+    top = Math.max(surface.from(), (int) Math.floor(reach.above()));
+    width = Math.min(surface.width(), (int) Math.ceil(reach.right())) - left;
+    height = Math.min(surface.end(), (int) Math.ceil(reach.below())) - top;
     if (width <= 0 || height <= 0) {
       return false;
     }
     stride = width + 2;
-    if (cells.length < stride * height) {
-      cells = new float[stride * height];
+    if (whole.length < stride * height) {
+      whole = new int[stride * height];
+      within = new int[stride * height];
     }
     if (first.length < height) {
       first = new int[height];
@@ -55,6 +63,17 @@ final class Coverage {
 
   /** Adds a closed outline; one of no points, as the hole of a full ring, adds nothing. */
   void add(Points outline) {
+    cells = whole;
+    trace(outline);
+  }
+
+  /** Adds the inner edge of a rim, run the same way as the outer one. */
+  void addWithin(Points outline) {
+    cells = within;
+    trace(outline);
+  }
+
+  private void trace(Points outline) {
     if (outline.count == 0) {
       return;
     }
@@ -72,11 +91,12 @@ final class Coverage {
   private void edge(float x0, float y0, float x1, float y1) {
     int row = (int) y0;
     if (y0 >= 0 && y1 >= 0 && row == (int) y1 && row < height) {
-      across(row, x0, x1, y1 - y0);
+      float cover = PIXEL * (y1 - y0);
+      across(row, x0, x1, cover, cover / Math.abs(x1 - x0));
     } else if (y0 < y1) {
-      down(x0, y0, x1, y1, 1);
+      down(x0, y0, x1, y1, PIXEL);
     } else {
-      down(x1, y1, x0, y0, -1);
+      down(x1, y1, x0, y0, -PIXEL);
     }
   }
 
@@ -85,6 +105,7 @@ final class Coverage {
       return;
     }
     float slope = (toX - fromX) / (toY - fromY);
+    float share = way / Math.abs(slope);
     float x = fromX;
     float y = fromY;
     if (y < 0) {
@@ -96,20 +117,25 @@ final class Coverage {
     while (y < end) {
       float below = row + 1 < end ? row + 1 : end;
       float nextX = x + slope * (below - y);
-      across(row, x, nextX, way * (below - y));
+      across(row, x, nextX, way * (below - y), share);
       x = nextX;
       y = below;
       row++;
     }
   }
 
-  /** Spreads the cover of one edge in one row over the cells that it crosses. */
-  private void across(int row, float oneX, float otherX, float cover) {
+  /**
+   * Spreads the cover of one edge in one row over the cells that it crosses.
+   *
+   * @param share of the cover for one cell's breadth, where the edge is not upright
+   */
+  private void across(int row, float oneX, float otherX, float cover, float share) {
     float a = oneX < otherX ? oneX : otherX;
     float b = oneX < otherX ? otherX : oneX;
     if (a < 0 || b > width) {
       a = clamped(a);
       b = clamped(b);
+      share = cover / (b - a);
     }
     int from = (int) a;
     int to = (int) b;
@@ -120,12 +146,13 @@ final class Coverage {
       last[row] = to + 1;
     }
     int at = row * stride + from;
+    int all = (int) cover;
     if (from == to) {
-      float beyond = 0.5f * (a + b) - from;
-      cells[at] += cover * (1 - beyond);
-      cells[at + 1] += cover * beyond;
+      int beyond = (int) (cover * (0.5f * (a + b) - from));
+      cells[at] += all - beyond;
+      cells[at + 1] += beyond;
     } else {
-      slanted(at, a - from, b - from, cover);
+      slanted(at, a - from, b - from, all, share);
     }
   }
 
@@ -138,21 +165,21 @@ final class Coverage {
    *
    * @param a where the edge enters, from the left of the first cell
    * @param b where it leaves
+   * @param all of its cover
    */
-  private void slanted(int at, float a, float b, float cover) {
-    float share = cover / (b - a);
-    int whole = (int) b;
-    float sum = 0.5f * share * (1 - a) * (1 - a);
+  private void slanted(int at, float a, float b, int all, float share) {
+    int lastCell = (int) b;
+    int sum = (int) (0.5f * share * (1 - a) * (1 - a));
     cells[at] += sum;
-    for (int k = 1; k < whole; k++) {
-      float area = share * (k + 0.5f - a);
+    for (int k = 1; k < lastCell; k++) {
+      int area = (int) (share * (k + 0.5f - a));
       cells[at + k] += area - sum;
       sum = area;
     }
-    float over = b - whole;
-    float area = cover - 0.5f * share * over * over;
-    cells[at + whole] += area - sum;
-    cells[at + whole + 1] += cover - area;
+    float over = b - lastCell;
+    int rest = (int) (0.5f * share * over * over);
+    cells[at + lastCell] += all - rest - sum;
+    cells[at + lastCell + 1] += rest;
   }
 
   /**
@@ -161,17 +188,61 @@ final class Coverage {
    * @param opacity 0 to 1
    */
   void paint(int rgb, double opacity) {
-    float full = (float) (256 * opacity);
+    int full = (int) Math.round(256 * opacity);
     for (int row = 0; row < height; row++) {
       if (last[row] >= 0) {
-        int start = row * stride + first[row];
-        int end = row * stride + last[row];
-        int count = Math.min(last[row], width - 1) - first[row] + 1;
-        surface.lay(left + first[row], top + row, cells, start, count, rgb, full);
-        Arrays.fill(cells, start, end + 1, 0);
-        first[row] = stride;
-        last[row] = -1;
+        surface.lay(left + first[row], top + row, whole, start(row), count(row), rgb, full);
+        bare(row, whole);
       }
+    }
+    Arrays.fill(first, 0, height, stride);
+    Arrays.fill(last, 0, height, -1);
+  }
+
+  /** Lays two colours over the pixels, on the rim and within. After that nothing is covered. */
+  void paint(Surface.Rimmed colours) {
+    for (int row = 0; row < height; row++) {
+      if (last[row] >= 0) {
+        surface.lay(left + first[row], top + row, whole, within, start(row), count(row), colours);
+        bare(row, within);
+        bare(row, whole);
+      }
+    }
+    Arrays.fill(first, 0, height, stride);
+    Arrays.fill(last, 0, height, -1);
+  }
+
+  /** Takes away all cover of the window, as the weights of a stamp. */
+  int[] taken() {
+    int[] weights = new int[width * height];
+    for (int row = 0; row < height; row++) {
+      int all = 0;
+      int inner = 0;
+      for (int x = 0; x < width; x++) {
+        all += whole[row * stride + x];
+        inner += within[row * stride + x];
+        int covered = Surface.weight(all);
+        int inside = Math.min(covered, Surface.weight(inner));
+        weights[row * width + x] = Stamp.packed(covered - inside, inside);
+      }
+    }
+    Arrays.fill(whole, 0, stride * height, 0);
+    Arrays.fill(within, 0, stride * height, 0);
+    return weights;
+  }
+
+  private int start(int row) {
+    return row * stride + first[row];
+  }
+
+  private int count(int row) {
+    return Math.min(last[row], width - 1) - first[row] + 1;
+  }
+
+  /** Beyond the window's edge nothing is painted, and nothing may be left. */
+  private void bare(int row, int[] layer) {
+    for (int i = width; i <= last[row]; i++) {
+      layer[row * stride + i] = 0;
     }
   }
 }

@@ -42,6 +42,24 @@ final class Pen {
     coverage.add(side);
   }
 
+  /** Adds the two edges of a line along a closed run of points, as the edges of a rim. */
+  void rim(Points points, double breadth) {
+    legs(points, points.count);
+    double out = points.turnsRight() ? breadth / 2 : -breadth / 2;
+    side(points, out);
+    coverage.add(side);
+    side(points, -out);
+    coverage.addWithin(side);
+  }
+
+  private void side(Points points, double aside) {
+    side.clear();
+    corner(points, 0, points.count - 1, 0, aside);
+    for (int i = 1; i < points.count; i++) {
+      corner(points, i, i - 1, i, aside);
+    }
+  }
+
   /** Adds a line along an open run of points. */
   void along(Points points, double breadth) {
     int last = points.count - 1;

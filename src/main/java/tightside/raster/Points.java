@@ -39,19 +39,12 @@ final class Points {
     }
   }
 
-  double least(double[] values) {
-    double least = values[0];
-    for (int i = 1; i < count; i++) {
-      least = values[i] < least ? values[i] : least;
+  /** Whether a closed run goes clockwise as it is seen: then its left is outside. */
+  boolean turnsRight() {
+    double twice = 0;
+    for (int i = 0, before = count - 1; i < count; before = i++) {
+      twice += x[before] * y[i] - x[i] * y[before];
     }
-    return least;
-  }
-
-  double most(double[] values) {
-    double most = values[0];
-    for (int i = 1; i < count; i++) {
-      most = values[i] > most ? values[i] : most;
-    }
-    return most;
+    return twice > 0;
   }
 }

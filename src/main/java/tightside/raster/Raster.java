@@ -54,7 +54,8 @@ public final class Raster {
 
   /** Draws shapes on bare paper. */
   public void paint(Rgb paper, List<Shape> shapes) {
+    Scene scene = Scene.of(shapes, brushes, tracer);
     Stream<Band> each = bands.parallelStream();
-    each.forEach(band -> band.paint(paper, shapes, brushes, tracer));
+    each.forEach(band -> band.paint(paper, scene));
   }
 }

@@ -15,51 +15,46 @@ record Surface(int[] pixels, int width, int from, int end) {
   /** Runs that are no longer are painted pixel by pixel. */
   private static final int NARROW = 48;
 
+  private static final int RED_BLUE = 0xFF00FF;
+  private static final int GREEN = 0x00FF00;
+
+  /** From the cover of a pixel to a weight of 256. */
+  private static final int FINE = Integer.numberOfTrailingZeros(Coverage.PIXEL) - 8;
+
+  /**
+   * The colours of a shape with a rim.
+   *
+   * @param full the weight of the fill where all is covered, of 256
+   */
+  record Rimmed(int rim, int fill, int full) {}
+
   void clear(int rgb) {
     Arrays.fill(pixels, from * width, end * width, 0xFF000000 | rgb);
   }
 
   /**
-   * Lays a colour over pixels of a row.
+   * Lays a colour over pixels of a row, and takes the changes of the cover away.
    *
    * @param changes how the cover changes from pixel to pixel, beginning from none
    * @param start of the changes
    * @param count of pixels
    * @param full the weight of the colour where all is covered, of 256
    */
-  void lay(int x, int y, float[] changes, int start, int count, int rgb, float full) {
+  void lay(int x, int y, int[] changes, int start, int count, int rgb, int full) {
+    int target = y * width + x;
+    int redBlue = rgb & RED_BLUE;
+    int green = rgb & GREEN;
+    int sum = 0;
     if (count <= NARROW) {
-      each(y * width + x, changes, start, count, rgb, full);
-    } else {
-      runs(y * width + x, changes, start, count, rgb, full);
+      for (int i = 0; i < count; i++) {
+        sum += changes[start + i];
+        changes[start + i] = 0;
+        int weight = weight(sum) * full >> 8;
+        pixels[target + i] =
+            mixed(pixels[target + i], redBlue * weight, green * weight, 256 - weight);
+      }
+      return;
     }
-  }
-
-  /** With nothing to decide, which is faster as long as they are few. */
-  private void each(int target, float[] changes, int start, int count, int rgb, float full) {
-    int redBlue = rgb & 0xFF00FF;
-    int green = rgb & 0x00FF00;
-    float sum = 0;
-    for (int i = 0; i < count; i++) {
-      sum += changes[start + i];
-      int under = pixels[target + i];
-      int weight = weight(sum, full);
-      int rest = 256 - weight;
-      pixels[target + i] =
-          0xFF000000
-              | (redBlue * weight + (under & 0xFF00FF) * rest) >>> 8 & 0xFF00FF
-              | (green * weight + (under & 0x00FF00) * rest) >>> 8 & 0x00FF00;
-    }
-  }
-
-  private static int weight(float sum, float full) {
-    float cover = Math.abs(sum);
-    return (int) ((cover < 1 ? cover : 1) * full + 0.5f);
-  }
-
-  /** Those that are covered alike at once. */
-  private void runs(int target, float[] changes, int start, int count, int rgb, float full) {
-    float sum = 0;
     int i = 0;
     while (i < count) {
       sum += changes[start + i];
@@ -67,28 +62,98 @@ record Surface(int[] pixels, int width, int from, int end) {
       while (next < count && changes[start + next] == 0) {
         next++;
       }
-      int weight = weight(sum, full);
-      if (weight > 0) {
-        run(target + i, target + next, rgb, weight);
-      }
+      changes[start + i] = 0;
+      int weight = weight(sum) * full >> 8;
+      blend(target + i, target + next, redBlue, green, weight);
       i = next;
     }
   }
 
-  private void run(int begin, int stop, int rgb, int weight) {
-    if (weight == 256) {
-      Arrays.fill(pixels, begin, stop, 0xFF000000 | rgb);
-      return;
+  /**
+   * Lays the colours of a shape with a rim over pixels of a row, and takes the changes away.
+   *
+   * @param whole how the cover by the shape with its rim changes from pixel to pixel
+   * @param within how the cover by what lies within the rim changes
+   */
+  void lay(int x, int y, int[] whole, int[] within, int start, int count, Rimmed colours) {
+    int target = y * width + x;
+    int rimRedBlue = colours.rim() & RED_BLUE;
+    int rimGreen = colours.rim() & GREEN;
+    int fillRedBlue = colours.fill() & RED_BLUE;
+    int fillGreen = colours.fill() & GREEN;
+    int full = colours.full();
+    int all = 0;
+    int inner = 0;
+    for (int i = 0; i < count; i++) {
+      all += whole[start + i];
+      inner += within[start + i];
+      whole[start + i] = 0;
+      within[start + i] = 0;
+      int covered = weight(all);
+      int inside = Math.min(covered, weight(inner));
+      int filled = inside * full >> 8;
+      int rim = covered - inside;
+      pixels[target + i] =
+          mixed(
+              pixels[target + i],
+              rimRedBlue * rim + fillRedBlue * filled,
+              rimGreen * rim + fillGreen * filled,
+              256 - rim - filled);
     }
-    int rest = 256 - weight;
-    int redBlue = (rgb & 0xFF00FF) * weight;
-    int green = (rgb & 0x00FF00) * weight;
-    for (int i = begin; i < stop; i++) {
-      int under = pixels[i];
-      pixels[i] =
-          0xFF000000
-              | (redBlue + (under & 0xFF00FF) * rest) >>> 8 & 0xFF00FF
-              | (green + (under & 0x00FF00) * rest) >>> 8 & 0x00FF00;
+  }
+
+  /** Lays a stamp, as far as it lies on these rows. */
+  void lay(int x, int y, Stamp stamp, Rimmed colours) {
+    int rimRedBlue = colours.rim() & RED_BLUE;
+    int rimGreen = colours.rim() & GREEN;
+    int fillRedBlue = colours.fill() & RED_BLUE;
+    int fillGreen = colours.fill() & GREEN;
+    int full = colours.full();
+    int[] weights = stamp.weights();
+    int begin = Math.max(0, -x);
+    int stop = Math.min(stamp.size(), width - x);
+    for (int row = Math.max(0, from - y); row < Math.min(stamp.size(), end - y); row++) {
+      int source = row * stamp.size();
+      int target = (y + row) * width + x;
+      for (int i = begin; i < stop; i++) {
+        int weight = weights[source + i];
+        if (weight != 0) {
+          int filled = Stamp.within(weight) * full >> 8;
+          int rim = Stamp.rim(weight);
+          pixels[target + i] =
+              mixed(
+                  pixels[target + i],
+                  rimRedBlue * rim + fillRedBlue * filled,
+                  rimGreen * rim + fillGreen * filled,
+                  256 - rim - filled);
+        }
+      }
     }
+  }
+
+  /** The weight of a cover, of 256. */
+  static int weight(int sum) {
+    return Math.min(Math.abs(sum) + (1 << FINE - 1) >> FINE, 256);
+  }
+
+  private void blend(int begin, int stop, int redBlue, int green, int weight) {
+    if (weight == 256 && stop > begin + 1) {
+      Arrays.fill(pixels, begin, stop, 0xFF000000 | redBlue | green);
+    } else {
+      for (int i = begin; i < stop; i++) {
+        pixels[i] = mixed(pixels[i], redBlue * weight, green * weight, 256 - weight);
+      }
+    }
+  }
+
+  /**
+   * Mixes weighted colours into a pixel.
+   *
+   * @param rest the weight that is left to what lies there, of 256
+   */
+  private static int mixed(int under, int redBlue, int green, int rest) {
+    return 0xFF000000
+        | redBlue + (under & RED_BLUE) * rest >>> 8 & RED_BLUE
+        | green + (under & GREEN) * rest >>> 8 & GREEN;
   }
 }

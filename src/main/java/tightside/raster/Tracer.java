@@ -14,48 +14,39 @@ import tightside.picture.Shape;
 record Tracer(double left, double top, double scale) {
 
   /** No chord lies farther inside its arc, pixels. */
-  private static final double FLATNESS = 0.1;
+  private static final double FLATNESS = 0.15;
 
-  /**
-   * Whether a shape may reach between two heights.
-   *
-   * @param margin how far its line stands out, pixels
-   */
-  boolean reaches(Shape shape, double above, double below, double margin) {
-    double low = (top - below - margin) / scale;
-    double high = (top - above + margin) / scale;
-    if (shape instanceof Shape.Circle circle) {
-      return within(circle.centre(), circle.radiusMm(), low, high);
-    }
-    boolean under = true;
-    boolean over = true;
-    for (Curve curve : ((Shape.Path) shape).curves()) {
-      if (curve instanceof Curve.Arc arc) {
-        under &= arc.centre().getY() + arc.radiusMm() < low;
-        over &= arc.centre().getY() - arc.radiusMm() > high;
-      } else {
-        under &= Math.max(curve.from().getY(), curve.to().getY()) < low;
-        over &= Math.min(curve.from().getY(), curve.to().getY()) > high;
-      }
-    }
-    return !under && !over;
+  double x(Vector2D point) {
+    return left + scale * point.getX();
   }
 
-  private static boolean within(Vector2D centre, double radius, double low, double high) {
-    return centre.getY() + radius >= low && centre.getY() - radius <= high;
+  double y(Vector2D point) {
+    return top - scale * point.getY();
   }
 
   /**
-   * The outline of a circle: a polygon as large as it, which lies half outside.
+   * The outline of a circle.
    *
    * @param wider by so many pixels
-   * @param way 1 clockwise, -1 counterclockwise
    */
-  void trace(Shape.Circle circle, double wider, int way, Points out) {
-    double radius = circle.radiusMm() * scale + wider;
+  void trace(Shape.Circle circle, double wider, Points out) {
+    trace(circle.centre(), circle.radiusMm() * scale + wider, out);
+  }
+
+  /**
+   * A circle round the origin.
+   *
+   * @param radius pixels
+   */
+  void trace(double radius, Points out) {
+    trace(Vector2D.ZERO, radius, out);
+  }
+
+  /** A polygon as large as the circle, which lies half outside; nothing for no radius. */
+  private void trace(Vector2D centre, double radius, Points out) {
     if (radius > 0) {
       double step = 2 * Math.PI / steps(radius, 2 * Math.PI);
-      arc(circle.centre(), radius * Math.sqrt(step / Math.sin(step)), 0, way * 360, out);
+      arc(centre, radius * Math.sqrt(step / Math.sin(step)), 0, 360, out);
       out.close();
     }
   }
@@ -78,13 +69,13 @@ record Tracer(double left, double top, double scale) {
   }
 
   private void add(Vector2D point, Points out) {
-    out.add(left + scale * point.getX(), top - scale * point.getY());
+    out.add(x(point), y(point));
   }
 
   /** The points of an arc, its first left out where it is the last one already. */
   private void arc(Vector2D centre, double radius, double start, double sweep, Points out) {
-    double x = left + scale * centre.getX();
-    double y = top - scale * centre.getY();
+    double x = x(centre);
+    double y = y(centre);
     int steps = steps(radius, Math.toRadians(Math.abs(sweep)));
     double angle = Math.toRadians(start);
     double step = Math.toRadians(sweep) / steps;

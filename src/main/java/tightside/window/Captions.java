@@ -22,6 +22,7 @@ import tightside.timing.State;
  *
  * @param still the state they hold for, but for the crank
  * @param front the chain in front
+ * @param leaders the lines from the words to what they name
  * @param first the picture in which they found their places
  */
 record Captions(
@@ -29,30 +30,34 @@ record Captions(
     State still,
     Optional<String> front,
     double textScale,
+    List<Shape> leaders,
     List<Shape> words,
     Picture first) {
 
-  private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING, Ink.LEADER);
+  private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING);
 
   static Captions of(Solution solution, Optional<String> front, double textScale) {
     Picture full = DrivePicture.of(solution, PictureOptions.labelled(front, textScale));
-    List<Shape> words = full.shapes().stream().filter(Captions::caption).toList();
-    return new Captions(solution.drive(), still(solution), front, textScale, words, full);
+    return new Captions(
+        solution.drive(),
+        still(solution),
+        front,
+        textScale,
+        full.shapes().stream().filter(s -> s.tag().ink() == Ink.LEADER).toList(),
+        full.shapes().stream().filter(s -> WORDS.contains(s.tag().ink())).toList(),
+        full);
   }
 
   /** None: where they would have no room to be read. */
   static Captions none(Solution solution, Optional<String> front, double textScale) {
     Picture bare =
         DrivePicture.of(solution, PictureOptions.labelled(front, textScale).withoutWords());
-    return new Captions(solution.drive(), still(solution), front, textScale, List.of(), bare);
+    return new Captions(
+        solution.drive(), still(solution), front, textScale, List.of(), List.of(), bare);
   }
 
   private static State still(Solution solution) {
     return solution.state().turnedTo(0, solution.state().arrived());
-  }
-
-  private static boolean caption(Shape shape) {
-    return WORDS.contains(shape.tag().ink());
   }
 
   /** Whether they can stay for another solution. */
@@ -72,11 +77,12 @@ record Captions(
     PictureOptions options = PictureOptions.labelled(front, textScale).paintedWith(painted);
     Picture bare = DrivePicture.within(first, solution, options);
     List<Shape> all = new ArrayList<>(bare.shapes());
+    all.addAll(leaders);
     all.addAll(words);
     return new Picture(all, bare.bounds(), bare.lineMm(), bare.title(), bare.description());
   }
 
-  /** The shapes of such a picture that lie under its words: all that moves. */
+  /** The shapes of such a picture that lie under its words: all that moves, and the leaders. */
   List<Shape> under(Picture picture) {
     return picture.shapes().subList(0, picture.shapes().size() - words.size());
   }

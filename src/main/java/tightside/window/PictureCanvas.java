@@ -198,7 +198,7 @@ final class PictureCanvas extends Region {
     double line = Math.max(FINEST, picture.lineMm() * fit.scale());
     lay(moving, width, height);
     sheet.draw(laid.place(), fit, line, moving);
-    lettering.show(captions.words(), fit, line);
+    lettering.show(captions.words(), fit);
     spotlight.show(now, fit);
   }
 
@@ -235,7 +235,7 @@ final class PictureCanvas extends Region {
     double dense = density.getValue().doubleValue();
     Bounds all = bounds(words.get(false));
     sheet.draw(placed(all, width, height, dense), fit, line, words.get(false));
-    lettering.show(words.get(true), fit, line);
+    lettering.show(words.get(true), fit);
     spotlight.setVisible(false);
   }
 

@@ -37,7 +37,9 @@ import tightside.window.BenchWindow;
  */
 public final class FrameTimes {
 
-  private static final int WARM_UP = 400;
+  /** Half a minute of turning: as long as the virtual machine goes on translating what it runs. */
+  private static final int WARM_UP = 1500;
+
   private static final int EVENTS = 600;
   private static final int STARTS = 9;
   private static final List<String> THREADS = List.of("JavaFX Application", "QuantumRenderer");
@@ -68,6 +70,7 @@ public final class FrameTimes {
   private static final class Run {
 
     private final CountDownLatch done;
+    private final List<Double> first = new ArrayList<>();
     private final List<Double> millis = new ArrayList<>();
     private final List<Double> work = new ArrayList<>();
     private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
@@ -132,6 +135,9 @@ public final class FrameTimes {
           () -> {
             double took = (System.nanoTime() - began) / 1e6;
             events++;
+            if (events <= EVENTS) {
+              first.add(took);
+            }
             if (events > WARM_UP) {
               millis.add(took);
               work.add((cpu() - worked) / 1e6);
@@ -139,7 +145,8 @@ public final class FrameTimes {
             if (events < WARM_UP + EVENTS) {
               turn();
             } else {
-              print("event to frame, ms", millis);
+              print("the first events to their frames, ms", first);
+              print("later events to their frames, ms", millis);
               print("of that, work of the window's and the renderer's thread, ms", work);
               done.countDown();
             }
