@@ -35,20 +35,21 @@ final class ChainLay {
   private final PathWalk walk;
   private final double advance;
   private final Map<Integer, Integer> painted;
+  private final Optional<Sag> sag;
   private final Map<Integer, Double> offsets;
   private final double[] onChain;
   private final double[] onPath;
 
   private ChainLay(
-      Chain chain,
+      ChainSolution solved,
       TautPath path,
-      double advance,
       Map<Integer, Integer> painted,
       Map<Integer, Double> marked) {
-    this.chain = chain;
-    this.advance = advance;
+    chain = solved.chain();
+    advance = solved.advancePitches();
     this.painted = painted;
     walk = new PathWalk(path);
+    sag = Sag.of(solved, path, walk);
     offsets = withUnmarked(path, marked);
     List<Integer> places = chain.sprocketPlaces();
     onChain = new double[2 * places.size() + 1];
@@ -92,8 +93,7 @@ final class ChainLay {
           double mark = markOnPath(solution, chain, fresh.taut(), path.get(), place);
           offsets.put(place, mark - overPaint.applyAsInt(place) - link);
         });
-    return Optional.of(
-        new ChainLay(chain.chain(), path.get(), chain.advancePitches(), painted, offsets));
+    return Optional.of(new ChainLay(chain, path.get(), painted, offsets));
   }
 
   /** By place of a marked sprocket: the number of the link that was painted over its mark. */
@@ -189,9 +189,24 @@ final class ChainLay {
   List<Vector2D> pins() {
     List<Vector2D> pins = new ArrayList<>(chain.links());
     for (int link = 0; link < chain.links(); link++) {
-      pins.add(walk.pointAt(pathOf(link - 0.5 + advance)));
+      pins.add(at(link - 0.5));
     }
     return pins;
+  }
+
+  private Vector2D at(double link) {
+    double place = pathOf(link + advance);
+    return sag.map(s -> s.at(walk, place)).orElseGet(() -> walk.pointAt(place));
+  }
+
+  /** The middle of the link that was painted over the first mark of the route. */
+  Vector2D firstPainted() {
+    return at(0);
+  }
+
+  /** How the run with the tensioner hangs, where nothing holds it. */
+  Optional<Sag> sag() {
+    return sag;
   }
 
   private double pathOf(double place) {

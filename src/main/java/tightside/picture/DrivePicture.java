@@ -10,6 +10,7 @@ import tightside.drive.Gearing;
 import tightside.drive.Shaft;
 import tightside.timing.ChainSolution;
 import tightside.timing.Solution;
+import tightside.timing.State;
 
 /**
  * The picture of a drive in a state: every link, every tooth, marks and paint where they stand.
@@ -52,6 +53,11 @@ public final class DrivePicture {
         drawing.description());
   }
 
+  /** Whole cycles of two turns of which a picture tells; 0 where it tells of none. */
+  public static long wholeCycles(State state) {
+    return PaintLabels.wholeCycles(state);
+  }
+
   private Picture picture() {
     views.forEach(this::draw);
     Bounds drive = draft.bounds();
@@ -73,7 +79,7 @@ public final class DrivePicture {
   }
 
   private String description() {
-    String seen = PictureWords.description(solution);
+    String seen = PictureWords.description(solution, options);
     return schematic ? Schematic.NOT_TO_SCALE + ", counted only: no geometry. " + seen : seen;
   }
 
@@ -128,6 +134,7 @@ public final class DrivePicture {
         .ifPresentOrElse(lay -> ChainDrawing.draw(draft, view, lay), () -> pathWithoutChain(view));
     places.forEach(place -> MarkDrawing.draw(draft, view, place));
     places.forEach(place -> TurningArrow.draw(draft, view, place));
+    options.access().ifPresent(access -> Veil.draw(draft, view, access));
     if (options.labels()) {
       view.path().ifPresent(path -> keepClear(view, new PathWalk(path)));
     }
@@ -147,6 +154,10 @@ public final class DrivePicture {
     for (double at = 0; at < walk.pitches(); at += step) {
       draft.keepClear(walk.pointAt(at), 0.75 * view.plateMm());
     }
+    view.lay()
+        .flatMap(ChainLay::sag)
+        .ifPresent(
+            sag -> sag.line().forEach(piece -> draft.keepClear(piece.to(), 0.75 * view.plateMm())));
   }
 
   private void labels(double em) {
@@ -155,13 +166,16 @@ public final class DrivePicture {
     List<ChainView> frontFirst = new ArrayList<>(views);
     Collections.reverse(frontFirst);
     for (ChainView view : frontFirst) {
-      StrandLabels.of(view, em).forEach(placer::place);
+      StrandLabels.of(view, options, em).forEach(placer::place);
     }
     for (Shaft shaft : solution.drive().shafts()) {
       shafts.write(shaft);
     }
     for (ChainView view : frontFirst) {
       PartLabels.of(view, em).forEach(placer::place);
+    }
+    for (ChainView view : frontFirst) {
+      PaintLabels.of(view, em).ifPresent(placer::place);
     }
     if (schematic) {
       Notes.schematic(draft, em);

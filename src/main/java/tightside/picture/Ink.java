@@ -61,6 +61,10 @@ public enum Ink {
   TURNING,
   /** Measuring line of an error, one tick a tooth. */
   DIMENSION,
+  /** Over what can't be seen. */
+  VEIL,
+  /** A stroke across that. */
+  VEIL_STROKE,
   /** From a label to what it names. */
   LEADER,
   /** Axes and scale of a chart. */

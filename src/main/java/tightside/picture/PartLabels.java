@@ -47,9 +47,11 @@ final class PartLabels {
       double out = view.plateMm() * 1.1;
       Bearing push = tensioner.plunger().bearing();
       for (double gap : gaps) {
-        for (double side : new double[] {90, -90, 180}) {
+        for (double side : new double[] {90, -90, 180, 135, -135}) {
           double start =
-              side == 180 ? PlungerDrawing.bodyMm(view, tensioner.plunger()) / 2 + 0.3 * em : out;
+              Math.abs(side) > 90
+                  ? PlungerDrawing.bodyMm(view, tensioner.plunger()) / 2 + 0.3 * em
+                  : out;
           spots.add(new Label.Spot(middle, push.plus(side).direction(), start, start + gap * 0.6));
         }
       }

@@ -6,10 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tightside.drive.ChainFit;
+import tightside.drive.Seen;
 import tightside.drive.Shaft;
 import tightside.drive.Sprocket;
 import tightside.timing.ChainSolution;
 import tightside.timing.Lag;
+import tightside.timing.Seat;
 import tightside.timing.ShaftTiming;
 import tightside.timing.Solution;
 import tightside.timing.State;
@@ -25,19 +27,47 @@ final class PictureWords {
     return number + " " + noun + (Math.abs(number) == 1 ? "" : "s");
   }
 
-  static List<String> strand(Strand strand) {
+  static List<String> strand(
+      Solution solution, ChainSolution chain, Strand strand, PictureOptions options) {
     List<String> lines = new ArrayList<>();
     lines.add(counted(strand.links(), "link"));
     lines.add(strand.between() + " between");
-    lines.add(side(strand));
+    int over = setOver(solution, chain, strand, options);
+    if (over != 0 && chain.fit().path().isPresent()) {
+      lines.add("painted: " + (strand.between() - over) + " between");
+    }
+    Optional<String> unseen = options.access().flatMap(access -> unseen(strand.seen(), access));
+    lines.addAll(Pull.of(chain, solution.state(), strand).words(unseen));
     if (!strand.trusted()) {
       lines.add("count not trusted");
     }
     return lines;
   }
 
-  private static String side(Strand strand) {
-    return strand.taut() ? "tight side" : "slack side";
+  /** Links that a strand has gained since the links under its marks were painted. */
+  private static int setOver(
+      Solution solution, ChainSolution chain, Strand strand, PictureOptions options) {
+    return setOver(solution, chain, strand.to(), options)
+        - setOver(solution, chain, strand.from(), options);
+  }
+
+  private static int setOver(
+      Solution solution, ChainSolution chain, String shaft, PictureOptions options) {
+    Seat seat = new Seat(chain.chain().name(), shaft);
+    return solution.state().teethAt(seat) - options.painted().getOrDefault(seat, 0);
+  }
+
+  /** Why something can't be seen; nothing where it can. */
+  static Optional<String> unseen(Seen needed, Seen access) {
+    if (needed.compareTo(access) <= 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        switch (needed) {
+          case NEVER -> "can't be seen";
+          case BORESCOPE -> "needs a borescope";
+          default -> "under the cover";
+        });
   }
 
   /** The name of a shaft, and its role where the name does not say it. */
@@ -95,6 +125,22 @@ final class PictureWords {
     return lines;
   }
 
+  private static Optional<String> hiddenMarks(ChainSolution chain, Seen access) {
+    List<String> hidden =
+        chain.chain().sprockets().stream()
+            .filter(s -> s.marked() && s.seen().compareTo(access) > 0)
+            .map(Sprocket::shaft)
+            .toList();
+    return hidden.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Marks of "
+                + chain.chain().name()
+                + " that can't be seen: "
+                + String.join(", ", hidden)
+                + ".");
+  }
+
   /** What keeps a chain from being drawn, or from lying taut. */
   static Optional<String> trouble(ChainSolution chain) {
     String name = "Chain " + chain.chain().name();
@@ -145,7 +191,7 @@ final class PictureWords {
   }
 
   /** What the picture shows, for those who can't see it. */
-  static String description(Solution solution) {
+  static String description(Solution solution, PictureOptions options) {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         "Seen from the front; the crankshaft turns "
@@ -163,8 +209,13 @@ final class PictureWords {
                 + " to "
                 + strand.to()
                 + ": "
-                + String.join(", ", strand(strand))
+                + String.join(", ", strand(solution, chain, strand, options))
                 + ".");
+      }
+      options.access().flatMap(access -> hiddenMarks(chain, access)).ifPresent(sentences::add);
+      long cycles = PaintLabels.wholeCycles(solution.state());
+      if (cycles != 0 && chain.fit().path().isPresent()) {
+        sentences.add(String.join(", ", PaintLabels.words(chain, cycles)) + ".");
       }
       chain.tensioner().ifPresent(t -> sentences.add(String.join(", ", tensioner(t)) + "."));
     }

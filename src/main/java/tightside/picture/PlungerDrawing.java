@@ -93,6 +93,19 @@ final class PlungerDrawing {
     }
   }
 
+  /** The corners of a box round a plunger and its body, mm. */
+  static List<Vector2D> outline(ChainView view, int place, Tensioner tensioner) {
+    Vector2D back = FaceDrawing.pushedBack(view, place, tensioner);
+    PlungerDrawing own = new PlungerDrawing(new Draft(), view, place, tensioner.plunger(), back);
+    double side = 2.1 * own.half;
+    double end = view.extensionMm();
+    return List.of(
+        own.at(-side, own.bottom - own.half),
+        own.at(-side, end),
+        own.at(side, end),
+        own.at(side, own.bottom - own.half));
+  }
+
   /** The middle of a plunger's body, mm. */
   static Vector2D bodyOf(ChainView view, int place, Tensioner tensioner) {
     Vector2D back = FaceDrawing.pushedBack(view, place, tensioner);

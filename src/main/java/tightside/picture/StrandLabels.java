@@ -2,6 +2,7 @@ package tightside.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.TautPath;
 import tightside.geometry.Bearing;
@@ -16,14 +17,14 @@ final class StrandLabels {
 
   private StrandLabels() {}
 
-  static List<Label> of(ChainView view, double em) {
+  static List<Label> of(ChainView view, PictureOptions options, double em) {
     List<Label> labels = new ArrayList<>();
     for (Strand strand : view.solved().strands()) {
       labels.add(
           new Label(
               view.words(strand.trusted() ? Ink.COUNT : Ink.WARNING, strand.fromPlace()),
               view.words(Ink.LABEL, strand.fromPlace()),
-              PictureWords.strand(strand),
+              PictureWords.strand(view.solution(), view.solved(), strand, options),
               spots(view, strand, em)));
     }
     return labels;
@@ -31,6 +32,7 @@ final class StrandLabels {
 
   /** Beside the strand, inside the loop first, in the middle first. */
   private static List<Label.Spot> spots(ChainView view, Strand strand, double em) {
+    Optional<ChainLay> hanging = view.lay().filter(l -> !strand.taut() && l.sag().isPresent());
     List<TautPath.Leg> legs = StrandLines.between(view.path().orElseThrow(), strand);
     Rotation travel = view.solved().travel();
     double start = 0.6 * view.plateMm();
@@ -38,11 +40,21 @@ final class StrandLabels {
     for (Rotation side : List.of(travel, travel.opposite())) {
       for (double gap : new double[] {1.3 * em, 2.4 * em, 4 * em}) {
         for (double along : ALONG) {
-          spots.add(spot(legs, along, side, start, start + gap));
+          spots.add(
+              hanging
+                  .map(lay -> hanging(lay, along, side, start, start + gap))
+                  .orElseGet(() -> spot(legs, along, side, start, start + gap)));
         }
       }
     }
     return spots;
+  }
+
+  private static Label.Spot hanging(
+      ChainLay lay, double along, Rotation side, double start, double gap) {
+    Sag sag = lay.sag().orElseThrow();
+    Vector2D away = sag.headingAt(along).plus(90, side).direction();
+    return new Label.Spot(sag.along(along), away, start, gap);
   }
 
   private static Label.Spot spot(

@@ -2,6 +2,7 @@ package tightside.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tightside.drive.TautPath;
 import tightside.geometry.Curve;
 import tightside.geometry.StringPiece;
@@ -14,12 +15,17 @@ final class StrandLines {
 
   static void draw(Draft draft, ChainView view) {
     for (Strand strand : view.solved().strands()) {
-      Ink ink = strand.taut() ? Ink.TIGHT : Ink.SLACK;
-      List<Curve> line = curves(between(view.path().orElseThrow(), strand));
+      Ink ink = Pull.of(view.solved(), view.solution().state(), strand).line();
+      List<Curve> line =
+          hanging(view, strand).orElseGet(() -> curves(between(view.path().orElseThrow(), strand)));
       if (!line.isEmpty()) {
         draft.open(view.tag(ink, strand.fromPlace()), line);
       }
     }
+  }
+
+  private static Optional<List<Curve>> hanging(ChainView view, Strand strand) {
+    return strand.taut() ? Optional.empty() : view.lay().flatMap(lay -> lay.sag().map(Sag::line));
   }
 
   /** The legs of a strand that lie on neither of its two sprockets. */

@@ -89,6 +89,8 @@ public final class Styles {
     styles.put(Ink.ERROR, Style.filled(0xE88C7D).clear(0.55));
     styles.put(Ink.TURNING, Style.lined(0x6A5A3C, 1.6));
     styles.put(Ink.DIMENSION, Style.lined(0xB3152B, 1.3));
+    styles.put(Ink.VEIL, Style.filled(0xD9D6CB).edged(0x66717A, 1).clear(0.8));
+    styles.put(Ink.VEIL_STROKE, Style.lined(0x66717A, 0.8));
     styles.put(Ink.LEADER, Style.filled(0x48575F).edged(0x48575F, 0.8));
   }
 

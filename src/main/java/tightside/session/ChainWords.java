@@ -92,7 +92,7 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
       return new Sentence(
           Topic.CAUTION,
           ("The tensioner of %s has run out: at its full travel of %s mm, %s mm of chain is "
-                  + "left over%s, and a chain as loose as this can jump teeth.")
+                  + "left over and nothing holds it%s, and a chain as loose as this can jump teeth.")
               .formatted(name(), out, over, runsOut("ran")));
     }
     String steps =

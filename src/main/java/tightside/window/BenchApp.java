@@ -15,6 +15,7 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tightside.files.Demo;
 import tightside.files.JobFolder;
+import tightside.picture.PictureOptions;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
 
@@ -59,7 +60,7 @@ public final class BenchApp extends Application {
 
   private static Snapshot demo() {
     Snapshot demo = Opening.opened(Demo.model(), "the demo");
-    Captions.of(SessionView.of(demo).solution(), Optional.empty(), 1);
+    Captions.of(SessionView.of(demo).solution(), PictureOptions.labelled(Optional.empty(), 1));
     return demo;
   }
 

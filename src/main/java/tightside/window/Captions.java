@@ -3,8 +3,6 @@ package tightside.window;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import tightside.drive.Drive;
 import tightside.picture.DrivePicture;
@@ -12,7 +10,6 @@ import tightside.picture.Ink;
 import tightside.picture.Picture;
 import tightside.picture.PictureOptions;
 import tightside.picture.Shape;
-import tightside.timing.Seat;
 import tightside.timing.Solution;
 import tightside.timing.State;
 
@@ -21,39 +18,48 @@ import tightside.timing.State;
  * they are found their places once and stay there while the engine turns.
  *
  * @param still the state they hold for, but for the crank
- * @param front the chain in front
+ * @param cycles whole cycles of the crank that they tell of
+ * @param options of the picture, for its words
  * @param leaders the lines from the words to what they name
  * @param first the picture in which they found their places
  */
 record Captions(
     Drive drive,
     State still,
-    Optional<String> front,
-    double textScale,
+    long cycles,
+    PictureOptions options,
     List<Shape> leaders,
     List<Shape> words,
     Picture first) {
 
   private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING);
 
-  static Captions of(Solution solution, Optional<String> front, double textScale) {
-    Picture full = DrivePicture.of(solution, PictureOptions.labelled(front, textScale));
+  static Captions of(Solution solution, PictureOptions options) {
+    Picture full = DrivePicture.of(solution, options);
     return new Captions(
         solution.drive(),
         still(solution),
-        front,
-        textScale,
+        cycles(solution),
+        options,
         full.shapes().stream().filter(s -> s.tag().ink() == Ink.LEADER).toList(),
         full.shapes().stream().filter(s -> WORDS.contains(s.tag().ink())).toList(),
         full);
   }
 
   /** None: where they would have no room to be read. */
-  static Captions none(Solution solution, Optional<String> front, double textScale) {
-    Picture bare =
-        DrivePicture.of(solution, PictureOptions.labelled(front, textScale).withoutWords());
+  static Captions none(Solution solution, PictureOptions options) {
     return new Captions(
-        solution.drive(), still(solution), front, textScale, List.of(), List.of(), bare);
+        solution.drive(),
+        still(solution),
+        cycles(solution),
+        options,
+        List.of(),
+        List.of(),
+        DrivePicture.of(solution, options.withoutWords()));
+  }
+
+  private static long cycles(Solution solution) {
+    return DrivePicture.wholeCycles(solution.state());
   }
 
   private static State still(Solution solution) {
@@ -61,20 +67,15 @@ record Captions(
   }
 
   /** Whether they can stay for another solution. */
-  boolean hold(Solution other, Optional<String> otherFront, double otherScale) {
+  boolean hold(Solution other, PictureOptions asked) {
     return drive == other.drive()
-        && textScale == otherScale
-        && front.equals(otherFront)
+        && cycles == cycles(other)
+        && options.equals(asked)
         && still.equals(still(other));
   }
 
-  /**
-   * The picture of a solution with these words on it.
-   *
-   * @param painted as in {@link PictureOptions}
-   */
-  Picture over(Solution solution, Map<Seat, Integer> painted) {
-    PictureOptions options = PictureOptions.labelled(front, textScale).paintedWith(painted);
+  /** The picture of a solution with these words on it. */
+  Picture over(Solution solution) {
     Picture bare = DrivePicture.within(first, solution, options);
     List<Shape> all = new ArrayList<>(bare.shapes());
     all.addAll(leaders);

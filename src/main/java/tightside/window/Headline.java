@@ -1,6 +1,7 @@
 package tightside.window;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import tightside.session.Proof;
 import tightside.session.Sentence;
@@ -67,10 +68,15 @@ record Headline(String text, Tone tone) {
     String said = String.join(" ", counted);
     boolean fits =
         view.snapshot().drive().chains().stream().allMatch(chain -> view.countsFit(chain.name()));
-    String drawn = anyOff(view) ? " As drawn: " + joined(about(view.sentences(), Topic.SHAFT)) : "";
+    String shafts = joined(about(view.sentences(), Topic.SHAFT));
+    String drawn = anyOff(view) ? " As drawn, " + uncapitalised(shafts) : "";
     return fits
         ? new Headline(said + drawn, Tone.PLAIN)
         : new Headline("Caution: " + said + drawn, Tone.NOTICE);
+  }
+
+  private static String uncapitalised(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private static boolean anyOff(SessionView view) {

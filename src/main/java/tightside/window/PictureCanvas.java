@@ -15,6 +15,7 @@ import tightside.lesson.LessonRun;
 import tightside.lesson.LessonSheet;
 import tightside.picture.Bounds;
 import tightside.picture.Picture;
+import tightside.picture.PictureOptions;
 import tightside.picture.Shape;
 import tightside.session.SessionView;
 import tightside.session.Snapshot;
@@ -304,16 +305,20 @@ final class PictureCanvas extends Region {
   }
 
   private Picture drawn(double textScale) {
+    PictureOptions options =
+        PictureOptions.labelled(front(), textScale == 0 ? 1 : textScale)
+            .seenWith(view.snapshot().cover())
+            .paintedWith(painted());
     if (textScale == 0) {
-      return Captions.none(view.solution(), front(), 1).over(view.solution(), painted());
+      return Captions.none(view.solution(), options).over(view.solution());
     }
-    if (captions == null || !captions.hold(view.solution(), front(), textScale)) {
+    if (captions == null || !captions.hold(view.solution(), options)) {
       captions =
           wordless
-              ? Captions.none(view.solution(), front(), textScale)
-              : Captions.of(view.solution(), front(), textScale);
+              ? Captions.none(view.solution(), options)
+              : Captions.of(view.solution(), options);
     }
-    return captions.over(view.solution(), painted());
+    return captions.over(view.solution());
   }
 
   /** A lesson's links were painted before it began, right or wrong. */

@@ -67,7 +67,8 @@ final class TopBar extends HBox {
     larger.setId("larger");
     HBox text = new HBox(size, smaller, larger);
     text.getStyleClass().add("close");
-    text.setAlignment(Pos.TOP_RIGHT);
+    text.setAlignment(Pos.CENTER_RIGHT);
+    text.setMaxHeight(USE_PREF_SIZE);
     return text;
   }
 

@@ -313,10 +313,10 @@ class DrivePictureTest {
             .contains(
                 strand.links() + " links",
                 (strand.links() - 1) + " between",
-                strand.taut() ? "tight side" : "slack side");
+                Pull.of(solved, solution.state(), strand).words(Optional.empty()).get(0));
         assertThat(of(part, Scenes.shapes(picture, Shape.Path.class, Ink.TIGHT, Ink.SLACK)))
             .extracting(shape -> shape.tag().ink())
-            .containsExactly(strand.taut() ? Ink.TIGHT : Ink.SLACK);
+            .containsExactly(Pull.of(solved, solution.state(), strand).line());
       }
     }
   }
@@ -478,7 +478,7 @@ class DrivePictureTest {
     assertThat(Scenes.answered(Scenes.reseated("exhaust", 1)).description())
         .contains(
             "crankshaft turns clockwise",
-            "Chain main, intake to exhaust: 18 links, 17 between, tight side.",
+            "Chain main, intake to exhaust: 18 links, 17 between, painted: 16 between, tight side.",
             "exhaust: 10.00° advanced.",
             "intake: right.");
   }

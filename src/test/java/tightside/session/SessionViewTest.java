@@ -92,7 +92,8 @@ class SessionViewTest {
   void stretchedTooFar_tensionerRunOut_isACaution() {
     assertThat(said(Edits.stretch(OPENED, "main", 3).after(), Topic.CAUTION).get(0))
         .startsWith("The tensioner of main has run out: at its full travel of 28.0 mm, ")
-        .matches(".* mm of chain is left over; it ran out at [0-9]\\.[0-9]{2} % stretch, and .*")
+        .matches(
+            ".* mm of chain is left over and nothing holds it; it ran out at [0-9]\\.[0-9]{2} % stretch, and .*")
         .endsWith("a chain as loose as this can jump teeth.");
   }
 

@@ -71,6 +71,8 @@ public final class Screenshots {
       shoot("counted", "two-cams-arm", size, Bench.Card.COUNT, Screenshots::counted);
       shoot("reseated", "v-six-two-stages", size, Bench.Card.RESEAT, Screenshots::reseated);
       shoot("worn", "two-cams-arm", size, Bench.Card.WEAR, Screenshots::worn);
+      shoot("loose", "two-cams-arm", size, Bench.Card.WEAR, Screenshots::loose);
+      shoot("under-cover", "two-cams-arm", size, Bench.Card.COUNT, Screenshots::covered);
       shoot("covered", "v-six-two-stages", size, Bench.Card.COUNT, Screenshots::covered);
       shoot("back", "counterclockwise-balancers", size, Bench.Card.TABLE, Screenshots::back);
       shoot("slack", "two-cams-arm", size, Bench.Card.SLACK, desk -> {});
@@ -188,6 +190,10 @@ public final class Screenshots {
 
   private static void worn(Desk desk) {
     desk.act(now -> Edits.stretch(now, "main", 1.1));
+  }
+
+  private static void loose(Desk desk) {
+    desk.act(now -> Edits.stretch(now, "main", 5));
   }
 
   private static void covered(Desk desk) {

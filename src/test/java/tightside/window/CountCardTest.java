@@ -74,7 +74,7 @@ class CountCardTest {
     screen.type("count-main-crank", "52");
     assertThat(screen.sentence())
         .startsWith("Caution: On main ")
-        .endsWith("As drawn: The exhaust shaft stands 30.0 cam degrees (60.0 crank) advanced.");
+        .endsWith("As drawn, the exhaust shaft stands 30.0 cam degrees (60.0 crank) advanced.");
     assertThat(screen.words()).contains("Caution: On main ");
   }
 
