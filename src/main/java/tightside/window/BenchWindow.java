@@ -134,9 +134,15 @@ public final class BenchWindow {
             .filter(r -> r instanceof JobStage || r instanceof WhyStage)
             .isPresent();
     Controls.visible(room, !engine);
-    Controls.visible(turns, !engine);
+    Controls.visible(turns, !engine && !drawing());
     stage.map(Card.Stage::region).ifPresent(large.getChildren()::add);
     stage.map(Card.Stage::region).ifPresent(BenchWindow::widen);
+    changed();
+  }
+
+  /** Whether a drive is being drawn: what is seen then is neither turned nor worn. */
+  private boolean drawing() {
+    return laid.map(Card.Stage::region).filter(PlanBoard.class::isInstance).isPresent();
   }
 
   /** Half the room where there are two. */
@@ -176,7 +182,7 @@ public final class BenchWindow {
     if (!type.equals(root.getStyle())) {
       root.setStyle(type);
     }
-    Headline headline = Headline.of(view);
+    Headline headline = drawing() ? Headline.whileDrawing(view) : Headline.of(view);
     sentence.setText(headline.text());
     sentence.pseudoClassStateChanged(Styling.CAUTION, headline.tone() == Tone.CAUTION);
     sentence.pseudoClassStateChanged(Styling.NOTICE, headline.tone() == Tone.NOTICE);

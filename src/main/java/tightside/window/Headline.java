@@ -7,7 +7,9 @@ import tightside.session.Proof;
 import tightside.session.Sentence;
 import tightside.session.Sentence.Topic;
 import tightside.session.SessionView;
+import tightside.session.Snapshot;
 import tightside.timing.Lag;
+import tightside.timing.State;
 
 /**
  * What is said large, of all that can be said: a warning before anything else, then where the paint
@@ -29,6 +31,24 @@ record Headline(String text, Tone tone) {
     return Proof.isOpen(view.snapshot())
         ? new Headline(said.text() + " Measured, not proved.", said.tone())
         : said;
+  }
+
+  /**
+   * What is said while a drive is drawn: of what, for the picture then is not the one that all else
+   * is said of.
+   */
+  static Headline whileDrawing(SessionView view) {
+    Headline said = of(view);
+    Snapshot now = view.snapshot();
+    if (now.sealed() || now.unfinished().isPresent()) {
+      return said;
+    }
+    String drawn =
+        "Drawn here: the drive new, every sprocket right, at the reference position, cover off.";
+    boolean same = now.state().equals(State.reference()) && now.counts().isEmpty();
+    return same
+        ? new Headline(drawn, Tone.PLAIN)
+        : new Headline(drawn + " The other cards go on where they were.", Tone.PLAIN);
   }
 
   private static Headline said(SessionView view) {

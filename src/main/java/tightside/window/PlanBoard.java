@@ -1,35 +1,24 @@
 package tightside.window;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
-import javafx.scene.text.TextAlignment;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import tightside.drive.Finding;
+import tightside.drive.Drive;
 import tightside.drive.Plan;
-import tightside.drive.Shaft;
-import tightside.drive.Sprocket;
-import tightside.drive.Tensioner;
 import tightside.picture.DrivePicture;
 import tightside.picture.Picture;
 import tightside.picture.PictureOptions;
 import tightside.picture.PlanPicture;
+import tightside.picture.Shape;
 import tightside.session.Handle;
 import tightside.session.PlanCheck;
-import tightside.session.PlanEdits;
-import tightside.session.PlanPart;
 import tightside.session.SessionView;
+import tightside.timing.Solution;
 import tightside.timing.Solver;
 import tightside.timing.State;
 
@@ -40,25 +29,36 @@ import tightside.timing.State;
 final class PlanBoard extends Region {
 
   private static final double REACH = 16;
-  private static final double HANDLE = 4.5;
 
-  private final Desk desk;
+  /** Size of its words at 100 %, pixels: as in the picture of the drive. */
+  private static final double TYPE = 12.5;
+
+  /** Tries to find the scale at which words come out as large as they should. */
+  private static final int TRIES = 6;
+
+  /** Beyond these words would leave the drive no room, or be lost in it. */
+  private static final double LARGEST_SCALE = 2.5;
+
+  private static final double SMALLEST_SCALE = 0.4;
+
   private final Consumer<Handle> taken;
+  private final PlanKeys keys;
   private final Canvas canvas = new Canvas();
   private Plan plan;
   private PlanCheck check;
   private Optional<Handle> chosen = Optional.empty();
   private Picture picture;
   private Fit fit = new Fit(0, 0, 1);
+  private double textScale = 1;
   private boolean holding;
-  private double type = 14;
+  private double type = TYPE;
 
   /**
    * @param taken is told of the handle that is laid hold of
    */
   PlanBoard(Desk desk, Consumer<Handle> taken) {
-    this.desk = desk;
     this.taken = taken;
+    keys = new PlanKeys(desk, taken);
     getChildren().add(canvas);
     getStyleClass().add("picture");
     setId("plan-board");
@@ -67,16 +67,17 @@ final class PlanBoard extends Region {
     setOnMousePressed(this::press);
     setOnMouseDragged(this::drag);
     setOnMouseReleased(e -> letGo());
-    setOnKeyPressed(this::key);
+    setOnKeyPressed(e -> keys.press(e, plan, chosen));
   }
 
   void show(SessionView view, PlanCheck found, Optional<Handle> handle) {
     Plan now = view.snapshot().plan();
-    if (!now.equals(plan)) {
+    double size = TYPE * view.snapshot().look().textPercent() / 100;
+    if (!now.equals(plan) || size != type) {
       plan = now;
+      type = size;
       picture = null;
     }
-    type = 12.5 * view.snapshot().look().textPercent() / 100;
     check = found;
     chosen = handle;
     setAccessibleText(spoken());
@@ -94,6 +95,11 @@ final class PlanBoard extends Region {
             .orElse("N and P choose a point.");
   }
 
+  /** How large the words on the board are, pixels. */
+  double emPixels() {
+    return emMm(picture) * fit.scale();
+  }
+
   @Override
   protected void layoutChildren() {
     double width = Math.floor(getWidth());
@@ -107,114 +113,43 @@ final class PlanBoard extends Region {
       picture = null;
     }
     if (picture == null) {
-      picture = drawn();
-      if (!holding) {
-        fit = Fit.of(picture.bounds(), width, height);
-        picture = drawn();
-        fit = Fit.of(picture.bounds(), width, height);
-      }
+      draw(width, height);
     }
-    paint(width, height);
-  }
-
-  private Picture drawn() {
-    return check
-        .drive()
-        .map(
-            drive ->
-                DrivePicture.of(
-                    Solver.of(drive).solve(State.reference()),
-                    PictureOptions.labelled(Optional.empty(), 1)))
-        .orElseGet(() -> PlanPicture.of(plan, type / fit.scale()));
-  }
-
-  private void paint(double width, double height) {
     GraphicsContext g = canvas.getGraphicsContext2D();
     g.clearRect(0, 0, width, height);
     new Painter(g, fit, picture.lineMm()).paint(picture.shapes());
-    check.drive().ifPresent(drive -> pushedBack(g));
-    for (Handle handle : Handle.all(plan)) {
-      handle(g, handle);
-    }
-    int number = 0;
-    for (Finding finding : check.findings()) {
-      number++;
-      int shown = number;
-      at(finding).ifPresent(point -> sign(g, point, shown, finding.error()));
-    }
+    new PlanMarks(g, fit, plan, type).draw(check, chosen);
   }
 
-  /** Lines through the points of what a plunger pushes, which is drawn as it stands. */
-  private void pushedBack(GraphicsContext g) {
-    g.setStroke(Color.web("#b3152b"));
-    g.setLineWidth(1);
-    g.setLineDashes(4, 3);
-    List<Handle> handles = Handle.all(plan);
-    for (int i = 1; i < handles.size(); i++) {
-      Handle before = handles.get(i - 1);
-      Handle next = handles.get(i);
-      boolean pushed = next.part().entryIn(plan).filter(e -> e instanceof Tensioner).isPresent();
-      if (pushed && next.part().equals(before.part())) {
-        g.strokeLine(fit.x(before.at()), fit.y(before.at()), fit.x(next.at()), fit.y(next.at()));
-      }
+  /** While a hand holds a point, all else stays where it is and as large as it is. */
+  private void draw(double width, double height) {
+    Optional<Solution> solution = check.drive().map(PlanBoard::solved);
+    picture = drawn(solution);
+    for (int i = 0; i < TRIES && !holding; i++) {
+      fit = Fit.of(picture.bounds(), width, height);
+      double wanted = textScale * type / (emMm(picture) * fit.scale());
+      textScale = Math.max(SMALLEST_SCALE, Math.min(LARGEST_SCALE, wanted));
+      picture = drawn(solution);
+      fit = Fit.of(picture.bounds(), width, height);
     }
   }
 
-  private void handle(GraphicsContext g, Handle handle) {
-    double x = fit.x(handle.at());
-    double y = fit.y(handle.at());
-    boolean own = chosen.filter(c -> same(c, handle)).isPresent();
-    double half = own ? HANDLE + 2.5 : HANDLE;
-    g.setLineDashes();
-    g.setLineWidth(1.5);
-    g.setFill(own ? Color.web("#b3152b") : Color.web("#fffefa"));
-    g.setStroke(Color.web("#1d2930"));
-    if (handle.kind() == Handle.Kind.CENTRE) {
-      g.fillRect(x - half, y - half, 2 * half, 2 * half);
-      g.strokeRect(x - half, y - half, 2 * half, 2 * half);
-    } else {
-      g.fillOval(x - half, y - half, 2 * half, 2 * half);
-      g.strokeOval(x - half, y - half, 2 * half, 2 * half);
-    }
+  private static Solution solved(Drive drive) {
+    return Solver.of(drive).solve(State.reference());
   }
 
-  private static boolean same(Handle a, Handle b) {
-    return a.part().equals(b.part()) && a.kind() == b.kind();
+  private Picture drawn(Optional<Solution> solution) {
+    return solution
+        .map(s -> DrivePicture.of(s, PictureOptions.labelled(Optional.empty(), textScale)))
+        .orElseGet(() -> PlanPicture.of(plan, type / fit.scale()));
   }
 
-  /** Where the sign of a finding stands: at a point of its part. */
-  private Optional<Vector2D> at(Finding finding) {
-    Optional<PlanPart> part = PlanPart.of(finding.part());
-    List<Handle> handles = Handle.all(plan);
-    Optional<Handle> own =
-        part.flatMap(
-            p ->
-                handles.stream()
-                    .filter(h -> h.part().equals(p))
-                    .filter(h -> h.kind() != Handle.Kind.START)
-                    .findFirst());
-    return own.map(Handle::at)
-        .or(
-            () ->
-                part.flatMap(p -> p.in(plan) ? p.entryIn(plan) : Optional.empty())
-                    .filter(e -> e instanceof Sprocket)
-                    .flatMap(e -> plan.shaft(((Sprocket) e).shaft()))
-                    .map(Shaft::at));
-  }
-
-  private void sign(GraphicsContext g, Vector2D point, int number, boolean error) {
-    double size = type * 0.8;
-    double x = fit.x(point) + 1.6 * size;
-    double y = fit.y(point) - 1.6 * size;
-    g.setFill(error ? Color.web("#9b1226") : Color.web("#f3d48f"));
-    g.fillOval(x - size, y - size, 2 * size, 2 * size);
-    g.setStroke(Color.web("#1d2930"));
-    g.strokeOval(x - size, y - size, 2 * size, 2 * size);
-    g.setFill(error ? Color.WHITE : Color.web("#1d2930"));
-    g.setFont(Font.font("SansSerif", FontWeight.BOLD, type));
-    g.setTextAlign(TextAlignment.CENTER);
-    g.setTextBaseline(VPos.CENTER);
-    g.fillText("" + number, x, y);
+  private static double emMm(Picture picture) {
+    return picture.shapes().stream()
+        .filter(Shape.Text.class::isInstance)
+        .mapToDouble(s -> ((Shape.Text) s).sizeMm())
+        .max()
+        .orElse(1);
   }
 
   private void press(MouseEvent e) {
@@ -234,79 +169,13 @@ final class PlanBoard extends Region {
 
   private void drag(MouseEvent e) {
     if (holding) {
-      move(fit.under(e.getX(), e.getY()));
+      chosen.ifPresent(handle -> keys.move(handle, fit.under(e.getX(), e.getY())));
     }
-  }
-
-  private void move(Vector2D to) {
-    Vector2D tenths =
-        Vector2D.of(Math.rint(to.getX() * 10) / 10 + 0.0, Math.rint(to.getY() * 10) / 10 + 0.0);
-    chosen.ifPresent(handle -> desk.act(now -> PlanEdits.move(now, handle, tenths)));
   }
 
   private void letGo() {
     holding = false;
     picture = null;
     requestLayout();
-  }
-
-  private void key(KeyEvent e) {
-    double step = e.isShiftDown() ? 0.1 : 1;
-    boolean done = true;
-    switch (e.getCode()) {
-      case N -> next(1);
-      case P -> next(-1);
-      case LEFT -> nudge(-step, 0);
-      case RIGHT -> nudge(step, 0);
-      case UP -> nudge(0, step);
-      case DOWN -> nudge(0, -step);
-      default -> done = false;
-    }
-    if (done) {
-      e.consume();
-    }
-  }
-
-  private void nudge(double x, double y) {
-    chosen.ifPresent(
-        handle -> {
-          if (handle.kind() == Handle.Kind.MARK) {
-            Vector2D centre = centre(handle);
-            Vector2D arm = centre.vectorTo(handle.at());
-            double turn = Math.toRadians(-(x == 0 ? y : x));
-            double cos = Math.cos(turn);
-            double sin = Math.sin(turn);
-            desk.act(
-                now ->
-                    PlanEdits.move(
-                        now,
-                        handle,
-                        centre.add(
-                            Vector2D.of(
-                                arm.getX() * cos - arm.getY() * sin,
-                                arm.getX() * sin + arm.getY() * cos))));
-          } else {
-            move(handle.at().add(Vector2D.of(x, y)));
-          }
-        });
-  }
-
-  private Vector2D centre(Handle mark) {
-    String shaft = ((Sprocket) mark.part().entryIn(plan).orElseThrow()).shaft();
-    return plan.shaft(shaft).orElseThrow().at();
-  }
-
-  private void next(int by) {
-    List<Handle> handles = Handle.all(plan);
-    if (handles.isEmpty()) {
-      return;
-    }
-    int at = -1;
-    for (int i = 0; i < handles.size(); i++) {
-      Handle each = handles.get(i);
-      at = chosen.filter(c -> same(c, each)).isPresent() ? i : at;
-    }
-    int next = at < 0 ? 0 : Math.floorMod(at + by, handles.size());
-    taken.accept(handles.get(next));
   }
 }

@@ -11,11 +11,16 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tightside.drive.Plan;
 import tightside.drive.Sprocket;
 import tightside.files.Demo;
 import tightside.files.ModelReader;
+import tightside.session.Edits;
 import tightside.session.Snapshot;
+import tightside.session.Turns;
+import tightside.timing.Seat;
 
 /** A drive drawn in the window, by its fields and keys. */
 class BuildCardTest {
@@ -40,6 +45,32 @@ class BuildCardTest {
     assertThat(plan().shaft("intake").orElseThrow().at()).isEqualTo(Vector2D.of(-52, 302.5));
     screen.control(KeyCode.Z);
     assertThat(screen.now().plan()).isEqualTo(before.plan());
+  }
+
+  @Test
+  void whatIsSaidIsSaidOfWhatIsDrawn() {
+    screen.act(
+        w -> {
+          w.desk().act(now -> Edits.reseat(now, new Seat("main", "exhaust"), 1));
+          w.desk().act(now -> Turns.by(now, -5));
+        });
+    assertThat(screen.sentence())
+        .startsWith("Drawn here: the drive new, every sprocket right, at the reference position")
+        .endsWith("The other cards go on where they were.");
+    assertThat(screen.all()).noneMatch(n -> n instanceof TurnRuler);
+    screen.act(w -> w.bench().turnTo(Bench.Card.COUNT));
+    assertThat(screen.sentence()).startsWith("The engine was turned back");
+    assertThat(screen.all()).anyMatch(n -> n instanceof TurnRuler);
+  }
+
+  /** As large as in the picture of the drive, however large that text is: 12.5 pixels at 100 %. */
+  @ParameterizedTest
+  @ValueSource(ints = {100, 150})
+  void theWordsOnTheBoardAreAsLargeAsElsewhere(int percent) {
+    screen.act(w -> w.desk().look(look -> look.textSteps((percent - 100) / 10)));
+    PlanBoard board = (PlanBoard) screen.find("plan-board");
+    assertThat(Screen.on(board::emPixels))
+        .isBetween(0.125 * percent * 0.93, 0.125 * percent * 1.07);
   }
 
   @Test
