@@ -102,7 +102,8 @@ public final class PlanPicture {
   private void face(Face face, Part part) {
     draft.open(tag(Ink.FACE, part), List.of(curve(face.curve())));
     Vector2D middle = face.curve().middle();
-    draft.text(tag(Ink.LABEL, part), middle, face.name(), em, Shape.Align.LEFT);
+    Vector2D beside = middle.add(Vector2D.of(0.8 * em, 0));
+    draft.text(tag(Ink.LABEL, part), beside, face.name(), em, Shape.Align.LEFT);
     if (face instanceof Arm arm) {
       draft.line(tag(Ink.LEADER, part), arm.pivot(), arm.curve().end());
       draft.line(tag(Ink.LEADER, part), arm.pivot(), arm.pad());

@@ -169,7 +169,7 @@ final class JobCard extends Card {
   }
 
   private Button part(JobPage p, Section section, Progress progress) {
-    String words = "%s: %s".formatted(section.part().title(), p.done(section, progress));
+    String words = "%s (%s)".formatted(section.part().title(), p.done(section, progress));
     Button button = Controls.line(words, words, () -> stage.toStep(section.steps().get(0)));
     button.setDisable(progress.finished());
     return button;
