@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,6 +17,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tightside.drive.Seen;
 import tightside.files.Demo;
+import tightside.files.JobFolder;
+import tightside.files.LessonMemory;
 import tightside.files.Model;
 import tightside.files.ModelReader;
 import tightside.files.ModelReading;
@@ -104,27 +107,37 @@ final class LessonVerb implements Callable<Integer> {
       throw new Refusal("say where to write: -o HANDOUT.pdf for the class, --key KEY.pdf for you");
     }
     List<String> written = new ArrayList<>();
+    LessonMemory memory =
+        LessonMemory.in(
+            JobFolder.ofUser(
+                System.getenv(), System.getProperty("user.home"), System.getProperty("os.name")));
+    Predicate<LessonSheet> before = sheet -> memory.holds(sheet.memoryName());
     if (output != null) {
-      write(output, LessonPaper.handout(sheets.get()));
+      write(output, LessonPaper.handout(sheets.get(), before));
       written.add("Wrote the hand-out to " + output + ".");
     }
     if (key != null) {
-      write(key, LessonPaper.key(sheets.get()));
+      write(key, LessonPaper.key(sheets.get(), before));
       written.add("Wrote the key to " + key + ".");
     }
-    print(written);
+    print(written, sheets.get().stream().filter(before).map(LessonSheet::title).toList());
     return Answer.ANSWERED;
   }
 
-  private void print(List<String> lines) {
+  private void print(List<String> lines, List<String> takenBefore) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(
           Json.line(
               Json.object(
-                  "lesson", name,
-                  "handout", output == null ? null : output.toString(),
-                  "key", key == null ? null : key.toString())));
+                  "lesson",
+                  name,
+                  "handout",
+                  output == null ? null : output.toString(),
+                  "key",
+                  key == null ? null : key.toString(),
+                  "takenBefore",
+                  takenBefore)));
     } else {
       lines.forEach(out::println);
     }

@@ -11,13 +11,15 @@ import tightside.timing.Seat;
  * @param draft the prediction as it is being written
  * @param committed the prediction as it was written; nothing before
  * @param answer to the closing question, from 0
+ * @param takenBefore whether the same was taken before, so that its answer may be known
  */
 public record LessonRun(
     LessonSheet sheet,
     Draft draft,
     Stage stage,
     Optional<Diagnosis> committed,
-    OptionalInt answer) {
+    OptionalInt answer,
+    boolean takenBefore) {
 
   public LessonRun {
     if (stage == Stage.PREDICT == committed.isPresent()) {
@@ -30,38 +32,45 @@ public record LessonRun(
 
   public static LessonRun begun(LessonSheet sheet) {
     return new LessonRun(
-        sheet, Draft.empty(), Stage.PREDICT, Optional.empty(), OptionalInt.empty());
+        sheet, Draft.empty(), Stage.PREDICT, Optional.empty(), OptionalInt.empty(), false);
+  }
+
+  /** The same, which was taken before. */
+  public LessonRun again() {
+    return new LessonRun(sheet, draft, stage, committed, answer, true);
   }
 
   /** The same while it is still being written. */
   public LessonRun drafted(Draft other) {
-    return stage == Stage.PREDICT ? new LessonRun(sheet, other, stage, committed, answer) : this;
+    return stage == Stage.PREDICT
+        ? new LessonRun(sheet, other, stage, committed, answer, takenBefore)
+        : this;
   }
 
   /** Writes the prediction down for good; it is written once. */
   public LessonRun commit(Diagnosis prediction) {
     return stage == Stage.PREDICT
-        ? new LessonRun(sheet, draft, Stage.COMMITTED, Optional.of(prediction), answer)
+        ? new LessonRun(sheet, draft, Stage.COMMITTED, Optional.of(prediction), answer, takenBefore)
         : this;
   }
 
   /** Lets the engine be turned, once a prediction is committed. */
   public LessonRun turn() {
     return stage == Stage.COMMITTED
-        ? new LessonRun(sheet, draft, Stage.TURNED, committed, answer)
+        ? new LessonRun(sheet, draft, Stage.TURNED, committed, answer, takenBefore)
         : this;
   }
 
   public LessonRun explain() {
     return stage == Stage.TURNED
-        ? new LessonRun(sheet, draft, Stage.EXPLAINED, committed, answer)
+        ? new LessonRun(sheet, draft, Stage.EXPLAINED, committed, answer, takenBefore)
         : this;
   }
 
   /** States a belief; another may be stated until it is the right one. */
   public LessonRun state(int option) {
     return stage == Stage.EXPLAINED && !done()
-        ? new LessonRun(sheet, draft, stage, committed, OptionalInt.of(option))
+        ? new LessonRun(sheet, draft, stage, committed, OptionalInt.of(option), takenBefore)
         : this;
   }
 

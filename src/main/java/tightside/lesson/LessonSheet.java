@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tightside.drive.Seen;
 import tightside.picture.Picture;
 import tightside.picture.SeenPicture;
@@ -59,6 +60,25 @@ public final class LessonSheet {
 
   public String title() {
     return outline.title();
+  }
+
+  /**
+   * As what it is remembered once it was taken: lesson, access and drive, and nothing that hangs on
+   * what is wrong.
+   */
+  public String memoryName() {
+    String chains =
+        setting.drive().chains().stream()
+            .map(
+                c ->
+                    c.links()
+                        + ":"
+                        + c.sprockets().stream()
+                            .map(s -> Integer.toString(s.teeth()))
+                            .collect(Collectors.joining(",")))
+            .collect(Collectors.joining(";"));
+    return String.join(" | ", id(), title(), accessWords(), setting.drive().name(), chains)
+        .replaceAll("\\s+", " ");
   }
 
   public Setting setting() {

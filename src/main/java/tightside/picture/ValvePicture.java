@@ -8,6 +8,7 @@ import tightside.engine.Clearance;
 import tightside.engine.Engine;
 import tightside.engine.Nearest;
 import tightside.engine.TimedEngine;
+import tightside.words.Numbers;
 import tightside.words.ValveWords;
 
 /**
@@ -19,7 +20,11 @@ public final class ValvePicture {
   private static final double WIDE = 180;
   private static final double CHART = 84;
   private static final double CYLINDER = 104;
-  private static final double EM = 3.8;
+  private static final double EM = 4.6;
+
+  /** Of the room in figures: over a twenty-fifth of the width, to be read from afar. */
+  private static final double FIGURES = WIDE / 14;
+
   private static final double SAME = 1e-6;
 
   private final TimedEngine timed;
@@ -79,8 +84,28 @@ public final class ValvePicture {
     y -= 1.3 * size;
   }
 
+  /** The least room, large, and beside it what it is of. */
+  private void figures(Clearance now) {
+    Nearest least = now.least();
+    Ink ink = least.contact() ? Ink.WARNING : Ink.COUNT;
+    String room = Numbers.mm(Math.abs(least.clearanceMm()));
+    draft.text(GapChart.tag(ink), Vector2D.of(0, y), room, FIGURES, Shape.Align.LEFT);
+    double x = TextSize.widthMm(room, FIGURES) + 1.5 * EM;
+    List<String> words =
+        List.of(
+            ValveWords.name(now.valve())
+                + (least.contact() ? " would stand in its piston," : " to piston,"),
+            (least.contact() ? "deepest " : "least ") + ValveWords.fromTop(least.atDegrees()));
+    for (int i = 0; i < 2; i++) {
+      Vector2D at = Vector2D.of(x, y + (1 - i) * 1.3 * EM);
+      draft.text(GapChart.tag(ink), at, words.get(i), EM, Shape.Align.LEFT);
+    }
+    y -= 1.8 * EM;
+  }
+
   private void chart(Clearance now) {
-    y -= 1.5 * EM;
+    y -= FIGURES;
+    figures(now);
     heading(ValveWords.valve(now), 0.9 * EM);
     Optional<GapScene.Before> right =
         Math.abs(now.advancedDegrees()) > SAME
@@ -98,8 +123,8 @@ public final class ValvePicture {
   private void cylinder() {
     y -= 2 * EM;
     String crank =
-        "One cylinder with the crank %s top dead centre at gas exchange, to scale where it is known."
-            .formatted(ValveWords.angle(degrees));
+        "One cylinder with the crank %s, to scale where it is known. %s"
+            .formatted(ValveWords.fromTop(degrees), ValveWords.eachOther());
     heading(crank, 0.9 * EM);
     Engine engine = timed.engine();
     Bounds room = new Bounds(0, y - CYLINDER, WIDE / 2, y);

@@ -39,6 +39,12 @@ public final class LessonEdits {
         .with(LessonRun.begun(sheet));
   }
 
+  /** The same of a lesson that was taken before. */
+  public static Snapshot begunAgain(Snapshot opened, LessonSheet sheet, Look look) {
+    Snapshot begun = begun(opened, sheet, look);
+    return begun.with(run(begun).again());
+  }
+
   public static Edit cause(Snapshot now, Cause cause) {
     return drafted(now, "cause", draft -> draft.with(cause));
   }

@@ -14,6 +14,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tightside.files.LessonMemory;
 import tightside.session.SessionView;
 
 /** The bench beside the picture. One card lies on it at a time; the others are a key away. */
@@ -78,7 +79,8 @@ public final class Bench extends VBox {
               case TABLE -> new TableCard();
               case SLACK -> new SlackCard(desk, worker);
               case BUILD -> new BuildCard(desk, new PlanSaving(desk, worker, this::file));
-              case LESSON -> new LessonCard(desk, worker, player);
+              case LESSON ->
+                  new LessonCard(desk, worker, player, LessonMemory.in(keeper.setting().folder()));
               case VALVES -> new ValvesCard(desk);
               case COMPARE -> new CompareCard(desk);
               case JOB -> new JobCard(desk, keeper, jobs, worker);

@@ -1,12 +1,15 @@
 package tightside.window;
 
+import java.io.IOException;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Executor;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import tightside.files.LessonMemory;
 import tightside.lesson.LessonRun;
 import tightside.lesson.LessonSheet;
 import tightside.session.SessionView;
@@ -15,7 +18,9 @@ import tightside.session.SessionView;
 final class LessonCard extends Card {
 
   private final Desk desk;
+  private final Executor worker;
   private final Player player;
+  private final LessonMemory memory;
   private final LessonChoice choice;
   private Optional<LessonForm> form = Optional.empty();
   private Optional<Shown> shown = Optional.empty();
@@ -27,11 +32,13 @@ final class LessonCard extends Card {
     }
   }
 
-  LessonCard(Desk desk, Executor worker, Player player) {
+  LessonCard(Desk desk, Executor worker, Player player, LessonMemory memory) {
     this.desk = desk;
+    this.worker = worker;
+    this.memory = memory;
     this.player = player;
     getStyleClass().add("lesson");
-    choice = new LessonChoice(desk, worker);
+    choice = new LessonChoice(desk, worker, memory);
   }
 
   @Override
@@ -62,6 +69,13 @@ final class LessonCard extends Card {
     } else {
       Label title = Controls.label(run.get().sheet().title(), "card-title");
       getChildren().addAll(title, end("lesson-end"));
+      if (run.get().takenBefore()) {
+        getChildren()
+            .add(
+                Controls.label(
+                    "Taken before on this computer: whoever took it may know what is wrong.",
+                    "verdict"));
+      }
       lesson(run.get());
       getChildren().add(end("lesson-end-below"));
     }
@@ -80,10 +94,26 @@ final class LessonCard extends Card {
         form = Optional.of(written);
         getChildren().add(written);
       }
-      case COMMITTED -> getChildren().add(LessonSteps.committed(desk, player, run));
+      case COMMITTED -> getChildren().add(LessonSteps.committed(desk, player, run, this::taken));
       case TURNED -> getChildren().add(LessonSteps.turned(desk, run));
       case EXPLAINED -> getChildren().add(new LessonMark(desk, run));
     }
+  }
+
+  /** From now on it is known what is wrong. */
+  private void taken(LessonRun run) {
+    worker.execute(
+        () -> {
+          try {
+            memory.add(run.sheet().memoryName());
+          } catch (IOException e) {
+            Platform.runLater(() -> getChildren().add(Controls.caution(forgets(e))));
+          }
+        });
+  }
+
+  private static String forgets(IOException e) {
+    return "it will not be known next time that this lesson was taken: " + e.getMessage();
   }
 
   private Button end(String id) {

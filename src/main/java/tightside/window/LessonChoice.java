@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import tightside.drive.Limits;
 import tightside.drive.Seen;
 import tightside.files.Demo;
+import tightside.files.LessonMemory;
 import tightside.files.Model;
 import tightside.lesson.Hunt;
 import tightside.lesson.LessonSheet;
@@ -20,6 +21,7 @@ import tightside.lesson.ReadyLesson;
 import tightside.lesson.Setting;
 import tightside.session.Decimals;
 import tightside.session.LessonEdits;
+import tightside.session.Look;
 import tightside.session.Snapshot;
 import tightside.session.Typed;
 
@@ -32,6 +34,7 @@ final class LessonChoice extends VBox {
 
   private final Desk desk;
   private final Executor worker;
+  private final LessonMemory memory;
   private final TextField seed;
   private final Label refusal = Controls.label("", "refusal");
   private final Segments<Seen> access;
@@ -39,7 +42,8 @@ final class LessonChoice extends VBox {
   private Seen looksAs = Seen.BORESCOPE;
   private int number = 1;
 
-  LessonChoice(Desk desk, Executor worker) {
+  LessonChoice(Desk desk, Executor worker, LessonMemory memory) {
+    this.memory = memory;
     this.desk = desk;
     this.worker = worker;
     getStyleClass().add("sentences");
@@ -152,16 +156,22 @@ final class LessonChoice extends VBox {
     worker.execute(
         () -> {
           Made made = maker.get();
-          Platform.runLater(() -> begin(made));
+          boolean before = made.sheet().map(s -> memory.holds(s.memoryName())).orElse(false);
+          Platform.runLater(() -> begin(made, before));
         });
   }
 
-  private void begin(Made made) {
+  private void begin(Made made, boolean takenBefore) {
     if (made.sheet().isEmpty()) {
       say(Optional.of(made.refusal()));
     } else if (desk.now().lesson().isEmpty()) {
+      Snapshot opened = made.opened().orElseThrow();
+      LessonSheet sheet = made.sheet().get();
+      Look look = desk.now().look();
       desk.begin(
-          LessonEdits.begun(made.opened().orElseThrow(), made.sheet().get(), desk.now().look()));
+          takenBefore
+              ? LessonEdits.begunAgain(opened, sheet, look)
+              : LessonEdits.begun(opened, sheet, look));
     }
   }
 }

@@ -24,6 +24,9 @@ final class LessonMark extends VBox {
     Opened opened = run.opened().orElseThrow();
     getChildren()
         .add(Controls.label(opened.marking().points() + " of 4 parts right", "chain-name"));
+    if (run.takenBefore()) {
+      getChildren().add(Controls.label("Taken before: this mark may come from memory.", "note"));
+    }
     for (Explained explained : opened.explained()) {
       getChildren().add(part(run, opened, explained));
     }

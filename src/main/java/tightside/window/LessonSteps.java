@@ -1,5 +1,6 @@
 package tightside.window;
 
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import tightside.lesson.Diagnosis;
@@ -16,13 +17,14 @@ final class LessonSteps {
   private LessonSteps() {}
 
   /** Written down; the engine is turned next. */
-  static VBox committed(Desk desk, Player player, LessonRun run) {
+  static VBox committed(Desk desk, Player player, LessonRun run, Consumer<LessonRun> taken) {
     Button turn =
         first(
             "Turn the engine",
             "lesson-turn",
             () -> {
               desk.act(LessonEdits::turn);
+              taken.accept(run);
               player.turnTo(TWO_TURNS);
             });
     return Controls.stack(

@@ -5,11 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import tightside.drive.Seen;
+import tightside.lesson.Hunt;
+import tightside.lesson.LessonSheet;
+import tightside.lesson.Lessons;
 import tightside.lesson.ReadyLesson;
+import tightside.print.Form;
 
 /** Lessons on paper: two files, and the answer in one of them. */
 class LessonVerbTest {
@@ -58,6 +67,49 @@ class LessonVerbTest {
     }
     assertThat(written("hunt", "--seed", "7")).isEqualTo(files);
     assertThat(written("hunt", "--seed", "8")[1]).isNotEqualTo(files[1]);
+  }
+
+  /** The lesson with the most to tell, one of two columns, and a hunt: a page each, and no more. */
+  @Test
+  void everyHandOutAndEveryKeyIsOnePage() throws IOException {
+    List<LessonSheet> sheets =
+        new ArrayList<>(
+            List.of(
+                Lessons.sheet(ReadyLesson.TOOL_GOES_IN),
+                Lessons.sheet(ReadyLesson.TWO_TURNS),
+                Lessons.sheet(ReadyLesson.TEN_DEGREES)));
+    Hunt hunt = Hunt.drawn(Lessons.setting("v-six-two-stages"), Seen.COVER_OFF, 7).orElseThrow();
+    sheets.add(hunt.sheet(1));
+    for (boolean before : new boolean[] {false, true}) {
+      assertThat(pages(LessonPaper.handout(sheets, s -> before))).isEqualTo(sheets.size());
+    }
+    assertThat(pages(LessonPaper.key(sheets, s -> true))).isEqualTo(sheets.size());
+  }
+
+  private static int pages(String html) throws IOException {
+    try (PDDocument document =
+        Loader.loadPDF(Form.of(Path.of("x.pdf")).orElseThrow().bytes(html))) {
+      return document.getNumberOfPages();
+    }
+  }
+
+  @Test
+  void paperSaysThatALessonWasTakenBeforeAndNotWhatItsAnswerWas() {
+    LessonSheet paint = Lessons.sheet(ReadyLesson.PAINT);
+    String fresh = LessonPaper.handout(List.of(paint), s -> false);
+    String again = LessonPaper.handout(List.of(paint), s -> true);
+    String fact =
+        "<p class=\"before\">Taken before on this computer: whoever took it may know what is wrong.</p>\n";
+    assertThat(fresh).doesNotContain("Taken before").contains("I have taken it before");
+    assertThat(again.replace(fact, "")).isEqualTo(fresh);
+    assertThat(LessonPaper.key(List.of(paint), s -> true)).contains("may come from memory");
+  }
+
+  @Test
+  void titlesQuoteTheBeliefAndDoNotSayItAsTrue() {
+    for (ReadyLesson lesson : ReadyLesson.values()) {
+      assertThat(lesson.title()).matches("\".+\" \u2013 (is|do|are|does) (it|they)\\?");
+    }
   }
 
   @Test

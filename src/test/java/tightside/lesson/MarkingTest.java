@@ -64,7 +64,12 @@ class MarkingTest {
     assertThatThrownBy(
             () ->
                 new LessonRun(
-                    SHEET, Draft.empty(), Stage.TURNED, Optional.empty(), OptionalInt.empty()))
+                    SHEET,
+                    Draft.empty(),
+                    Stage.TURNED,
+                    Optional.empty(),
+                    OptionalInt.empty(),
+                    false))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -41,6 +41,7 @@ class NothingLeaksTest {
     Picture picture = sheet.picture(1);
     return List.of(
         sheet.toString(),
+        sheet.memoryName(),
         sheet.title(),
         sheet.story(),
         sheet.ask(),
