@@ -49,16 +49,7 @@ final class Aim {
   }
 
   private double[] slope(double from, double to) {
-    double[] one = new double[likelihood.compiled().width()];
-    double[] other = one.clone();
-    curve.addTo(one, from);
-    curve.addTo(other, to);
-    double[] low = likelihood.expected(one);
-    double[] high = likelihood.expected(other);
-    for (int i = 0; i < low.length; i++) {
-      high[i] = (high[i] - low[i]) / (to - from);
-    }
-    return high;
+    return likelihood.slope(curve, from, to);
   }
 
   /**

@@ -82,17 +82,21 @@ final class Gauss {
     return sum;
   }
 
-  /**
-   * Log of the greatest density that a deviation can be brought to along two directions; a
-   * direction of zeros brings nothing.
-   */
+  /** Log of the greatest density that a deviation can be brought to along two directions. */
   double logBest(double[] deviation, double[] one, double[] other) {
+    return logScale - leastSquared(deviation, one, other) / 2;
+  }
+
+  /**
+   * The least squared distance, in spreads, that a deviation can be brought to along two
+   * directions; a direction of zeros brings nothing.
+   */
+  double leastSquared(double[] deviation, double[] one, double[] other) {
     double aa = product(one, one);
     double bb = product(other, other);
     double ab = product(one, other);
     double ar = product(one, deviation);
     double br = product(other, deviation);
-    double rr = squared(deviation);
     double determinant = aa * bb - ab * ab;
     double gained;
     if (determinant > 1e-9 * aa * bb) {
@@ -102,7 +106,7 @@ final class Gauss {
       double alongOther = bb > 0 ? br * br / bb : 0;
       gained = Math.max(alongOne, alongOther);
     }
-    return logScale - Math.max(0, rr - gained) / 2;
+    return Math.max(0, squared(deviation) - gained);
   }
 
   int size() {

@@ -80,6 +80,20 @@ final class Likelihood {
     return expected;
   }
 
+  /** How what is read changes by the amount of a curve, taken between two amounts. */
+  double[] slope(Curve curve, double from, double to) {
+    double[] one = new double[compiled.width()];
+    double[] other = one.clone();
+    curve.addTo(one, from);
+    curve.addTo(other, to);
+    double[] low = expected(one);
+    double[] high = expected(other);
+    for (int i = 0; i < low.length; i++) {
+      high[i] = (high[i] - low[i]) / (to - from);
+    }
+    return high;
+  }
+
   /** Square of the distance, in spreads, at which data of one state lie from another. */
   double squaredApart(double[] one, Hypothesis of, double[] other, Hypothesis against) {
     double[] apart = new double[read.length];

@@ -1,9 +1,7 @@
 package tightside.reasoning;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import tightside.drive.Role;
 import tightside.drive.Seen;
 import tightside.drive.Shaft;
@@ -13,14 +11,12 @@ import tightside.timing.Strand;
 /** Many known faults of one drive, read and explained: how often the answer is right. */
 public final class FaultStudy {
 
-  /** Below 3 spreads a fault is not clear (what reads alike is grouped below the same). */
-  private static final double CLEAR = Grouping.ALIKE;
-
-  private static final int BINS = 10;
+  static final int BINS = 10;
 
   private final DriveFaults faults;
   private final List<Evidence> plans;
   private final List<Grouping> groupings = new ArrayList<>();
+  private final List<Clearness> clearness = new ArrayList<>();
   private final List<Hypothesis> hypotheses;
 
   public FaultStudy(Subject subject) {
@@ -28,7 +24,10 @@ public final class FaultStudy {
     hypotheses = Hypotheses.of(faults, Priors.usual());
     plans = plans();
     for (Evidence plan : plans) {
-      groupings.add(Grouping.of(faults, Likelihood.of(faults, plan), hypotheses));
+      Likelihood likelihood = Likelihood.of(faults, plan);
+      Grouping grouping = Grouping.of(faults, likelihood, hypotheses);
+      groupings.add(grouping);
+      clearness.add(new Clearness(likelihood, faults.base(), grouping, hypotheses));
     }
   }
 
@@ -69,91 +68,17 @@ public final class FaultStudy {
     return new Reading.CamAngle(shaft, 0, 1, condition, false);
   }
 
-  /** What came of one trial after another. */
-  public static final class Tally {
-    private final int[] answered = new int[BINS];
-    private final int[] right = new int[BINS];
-    private int trials;
-    private int first;
-    private double ranks;
-    private double logScore;
-    private int clear;
-    private int clearFirst;
-    private int amounts;
-    private int covered;
-
-    public void add(Tally other) {
-      for (int i = 0; i < BINS; i++) {
-        answered[i] += other.answered[i];
-        right[i] += other.right[i];
-      }
-      trials += other.trials;
-      first += other.first;
-      ranks += other.ranks;
-      logScore += other.logScore;
-      clear += other.clear;
-      clearFirst += other.clearFirst;
-      amounts += other.amounts;
-      covered += other.covered;
-    }
-
-    private static String share(int of, int all) {
-      return all == 0 ? "  -  " : "%5.1f".formatted(100.0 * of / all);
-    }
-
-    /** Of answers given at 80 to 90 %, how many in 100 are right; nothing below so many answers. */
-    double rightAtEighty() {
-      return 100.0 * right[8] / Math.max(1, answered[8]);
-    }
-
-    double clearFirst() {
-      return 100.0 * clearFirst / Math.max(1, clear);
-    }
-
-    double covered() {
-      return 100.0 * covered / Math.max(1, amounts);
-    }
-
-    int answeredAtEighty() {
-      return answered[8];
-    }
-
-    public String line() {
-      StringBuilder line = new StringBuilder();
-      line.append(
-          "%6d  %s  %5.2f  %6.2f  %s of %5d  %s of %5d "
-              .formatted(
-                  trials,
-                  share(first, trials),
-                  ranks / trials,
-                  logScore / trials,
-                  share(clearFirst, clear),
-                  clear,
-                  share(covered, amounts),
-                  amounts));
-      for (int i = 4; i < BINS; i++) {
-        line.append("  %s (%d)".formatted(share(right[i], answered[i]), answered[i]));
-      }
-      return line.toString();
-    }
-
-    public static String head() {
-      return "trials  first  rank   log p   clear first     covered of 90   right when answered at"
-          + " 40-50, 50-60, ... 90-100 % (so often)";
-    }
-  }
-
   /**
    * One kind of trial, so many times.
    *
    * @param which the ordinal of the mismatch
    */
-  public Tally run(int which, int trials, long seed) {
+  public FaultTally run(int which, int trials, long seed) {
     FaultMaker.Mismatch mismatch = FaultMaker.Mismatch.values()[which];
     List<Hypothesis> drawn =
         mismatch == FaultMaker.Mismatch.OTHER_PRIORS ? Hypotheses.of(faults, even()) : hypotheses;
     FaultMaker maker = new FaultMaker(faults, drawn, seed + which);
-    Tally tally = new Tally();
+    FaultTally tally = new FaultTally();
     for (int i = 0; i < trials; i++) {
       trial(maker, mismatch, i % plans.size(), tally);
     }
@@ -168,7 +93,7 @@ public final class FaultStudy {
     return priors;
   }
 
-  private void trial(FaultMaker maker, FaultMaker.Mismatch mismatch, int plan, Tally tally) {
+  private void trial(FaultMaker maker, FaultMaker.Mismatch mismatch, int plan, FaultTally tally) {
     Grouping grouping = groupings.get(plan);
     FaultMaker.Made made = maker.draw(mismatch);
     Evidence evidence = maker.read(made, plans.get(plan), mismatch);
@@ -186,9 +111,15 @@ public final class FaultStudy {
     int bin = (int) Math.min(BINS - 1, Math.floor(BINS * groups.get(0).probability()));
     tally.answered[bin]++;
     tally.right[bin] += rank == 1 ? 1 : 0;
-    if (clear(made, plan, grouping)) {
+    if (clearness.get(plan).clear(made)) {
+      boolean named = clearness.get(plan).named(made, groups.get(0));
       tally.clear++;
-      tally.clearFirst += rank == 1 ? 1 : 0;
+      tally.clearFirst += named ? 1 : 0;
+      tally.clearAlone += rank == 1 ? 1 : 0;
+      if (!named) {
+        tally.missed(
+            missed(made, evidence, groups, rank) + "; " + clearness.get(plan).nearest(made));
+      }
     }
     made.amount()
         .ifPresent(
@@ -210,33 +141,26 @@ public final class FaultStudy {
     throw new IllegalStateException("no such hypothesis: " + truth.what());
   }
 
+  private static String missed(
+      FaultMaker.Made made, Evidence evidence, List<Group> groups, int rank) {
+    Group first = groups.get(0);
+    return "%s, %.3f, rank %d; %s, %.3f; read %s"
+        .formatted(
+            FaultWords.of(made.truth().what())
+                + (made.amount().isPresent()
+                    ? " by %.2f".formatted(made.amount().getAsDouble())
+                    : ""),
+            groups.get(rank - 1).probability(),
+            rank,
+            FaultWords.of(first.first().what()),
+            first.probability(),
+            evidence.readings().stream().map(FaultWords::of).toList());
+  }
+
   private static boolean holds(Group group, Explanation truth) {
     return truth.cause() == Cause.SEVERAL
         ? group.first().what().cause() == Cause.SEVERAL
         : group.members().stream().anyMatch(m -> m.what().equals(truth));
-  }
-
-  private static final Set<Cause> NO_FAULT_OF_THE_LIST =
-      EnumSet.of(Cause.NONE, Cause.SEVERAL, Cause.OTHER);
-
-  /** Whether every explanation outside its group lies over three spreads from what it shows. */
-  private boolean clear(FaultMaker.Made made, int plan, Grouping grouping) {
-    if (NO_FAULT_OF_THE_LIST.contains(made.truth().what().cause())) {
-      return false;
-    }
-    Separation separation = new Separation(Likelihood.of(faults, plans.get(plan)), faults.base());
-    int own = grouping.of(made.truth().what());
-    Hypothesis stands = made.asItStands();
-    for (Hypothesis other : hypotheses) {
-      Cause cause = other.what().cause();
-      if (cause != Cause.SEVERAL
-          && cause != Cause.OTHER
-          && grouping.of(other.what()) != own
-          && separation.nearest(made.quantities(), stands, other) < CLEAR) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** How many kinds of trial there are. */
