@@ -1,5 +1,7 @@
 package tightside.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -8,12 +10,14 @@ import tightside.files.Model;
 import tightside.reasoning.Amount;
 import tightside.reasoning.Cause;
 import tightside.reasoning.Explanation;
+import tightside.reasoning.Foreseen;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
 import tightside.reasoning.Stability;
 import tightside.reasoning.Weighed;
 import tightside.words.CheckWords;
 import tightside.words.ExplainWords;
+import tightside.words.Sentences;
 
 /** The answer of {@code explain} for programs. */
 final class ExplainJson {
@@ -28,7 +32,8 @@ final class ExplainJson {
         "groups", answer.groups().stream().map(g -> group(answer, g)).toList(),
         "stability", stability(answer.stability()),
         "nextCheck", answer.checks().stream().findFirst().map(ExplainJson::check).orElse(null),
-        "checks", answer.checks().stream().map(ExplainJson::check).toList());
+        "checks", answer.checks().stream().map(ExplainJson::check).toList(),
+        "leftOut", leftOut(model));
   }
 
   private static Map<String, Object> group(tightside.reasoning.Answer answer, Group group) {
@@ -50,6 +55,9 @@ final class ExplainJson {
     object.put("prior", weighed.prior());
     object.put("logEvidence", weighed.logEvidence());
     object.put("factors", weighed.factors());
+    object.put(
+        "foreseen",
+        weighed.foreseen().stream().map(f -> f.map(ExplainJson::foreseen).orElse(null)).toList());
     object.put("amount", weighed.amount().map(ExplainJson::amount).orElse(null));
     object.put(
         "parts", weighed.what().parts().stream().map(p -> what(p, Optional.empty())).toList());
@@ -64,6 +72,29 @@ final class ExplainJson {
         "teeth", what.cause() == Cause.RESEAT ? (Integer) what.teeth() : null,
         "percent", what.cause() == Cause.STRETCH ? amount.map(Amount::mean).orElse(null) : null,
         "manner", what.manner().map(m -> m.name().toLowerCase(Locale.ROOT)).orElse(null));
+  }
+
+  private static Map<String, Object> foreseen(Foreseen foreseen) {
+    boolean expected = foreseen.expected().isPresent();
+    return Json.object(
+        "expected",
+        number(foreseen.expected()),
+        "spread",
+        expected ? (Double) foreseen.spread() : null,
+        "spreadsOff",
+        expected ? (Double) foreseen.apart() : null,
+        "chance",
+        number(foreseen.chance()));
+  }
+
+  /** What was not weighed, in sentences. */
+  private static List<String> leftOut(Model model) {
+    List<String> sentences = new ArrayList<>();
+    if (model.drive().countedOnly()) {
+      sentences.add(Sentences.explainLeavesOut());
+    }
+    sentences.add(ExplainWords.leftOut());
+    return sentences;
   }
 
   private static Map<String, Object> amount(Amount amount) {

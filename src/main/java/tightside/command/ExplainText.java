@@ -5,16 +5,17 @@ import java.util.List;
 import tightside.drive.Drive;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
+import tightside.reasoning.Reading;
 import tightside.reasoning.Weighed;
 import tightside.words.CheckWords;
 import tightside.words.ExplainWords;
+import tightside.words.ReadingSentences;
 import tightside.words.Sentences;
+import tightside.words.Standing;
+import tightside.words.WhyWords;
 
 /** The answer of {@code explain} for people. */
 final class ExplainText {
-
-  /** Groups below this are left to the last line. */
-  private static final double SHOWN = 0.005;
 
   private static final int CHECKS = 4;
 
@@ -30,16 +31,22 @@ final class ExplainText {
     lines.add("");
     lines.add("What could explain these readings:");
     double rest = 0;
+    List<Group> shown = WhyWords.shown(answer);
     for (Group group : answer.groups()) {
-      if (group.probability() < SHOWN) {
-        rest += group.probability();
-      } else {
+      if (shown.contains(group)) {
         addGroup(lines, group);
+      } else {
+        rest += group.probability();
       }
     }
     if (rest > 0) {
       lines.add("  %9s  everything else together".formatted(ExplainWords.percent(rest)));
     }
+    lines.add("");
+    addReadings(lines, drive, answer);
+    lines.add("Why, for what is in front:");
+    WhyWords.sums(answer).forEach(line -> lines.add("  " + line + "."));
+    lines.add(WhyWords.spreads(answer.evidence()));
     lines.add("");
     addChecks(lines, answer.checks());
     lines.add(ExplainWords.leftOut());
@@ -50,8 +57,19 @@ final class ExplainText {
     return lines;
   }
 
+  private static void addReadings(
+      List<String> lines, Drive drive, tightside.reasoning.Answer answer) {
+    Standing standing = new Standing(drive);
+    lines.add("What was read:");
+    int number = 0;
+    for (Reading reading : answer.evidence().readings()) {
+      String stands = standing.of(reading).map(s -> "; " + s).orElse("");
+      lines.add("  %d  %s%s.".formatted(++number, ReadingSentences.of(reading), stands));
+    }
+  }
+
   private static void addGroup(List<String> lines, Group group) {
-    List<Weighed> likely = ExplainWords.likely(group);
+    List<Weighed> likely = WhyWords.members(group);
     String percent = "  %9s  ".formatted(ExplainWords.percent(group.probability()));
     for (int i = 0; i < likely.size(); i++) {
       String before = i == 0 ? percent : " ".repeat(11) + "  or alike: ";

@@ -102,7 +102,7 @@ final class Candidates {
     PlungerFactor factor =
         Compiled.plunger(faults, evidence.spreads(), new Reading.PlungerStands(chain.name(), 0, 0));
     double travel = tensioner.plunger().travelMm();
-    double spread = Math.hypot(factor.softMm(), (factor.highMm() - factor.lowMm()) / Math.sqrt(12));
+    double spread = factor.spreadMm();
     add(
         CheckKind.PLUNGER,
         Optional.of(chain.name()),

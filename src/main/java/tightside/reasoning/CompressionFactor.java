@@ -17,7 +17,7 @@ record CompressionFactor(
     Engine engine, Map<String, Integer> places, double percent, double spreadPercent)
     implements Factor {
 
-  private static final double OPEN_PERCENT = 30;
+  static final double OPEN_PERCENT = 30;
 
   CompressionFactor {
     places = Map.copyOf(places);

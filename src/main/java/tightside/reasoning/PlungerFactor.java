@@ -14,6 +14,15 @@ import java.util.List;
 record PlungerFactor(int place, double lowMm, double highMm, double softMm, double travelMm)
     implements Factor {
 
+  double middleMm() {
+    return (lowMm + highMm) / 2;
+  }
+
+  /** Standard deviation of what is read, its interval and soft ends together. */
+  double spreadMm() {
+    return Math.hypot(softMm, (highMm - lowMm) / Math.sqrt(12));
+  }
+
   private double anywhere() {
     return Math.min(1, (highMm - lowMm) / travelMm);
   }

@@ -1,7 +1,9 @@
 package tightside.reasoning;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,11 +51,35 @@ public final class Reasoner {
   private List<Weighed> withFactors(
       Evidence evidence, List<Hypothesis> hypotheses, List<Weighed> weighed) {
     List<List<Weighed>> steps = new ArrayList<>();
+    List<Map<Explanation, Foreseen>> foreseen = new ArrayList<>();
     for (int i = 0; i < evidence.readings().size(); i++) {
-      steps.add(Weighing.of(faults, evidence.first(i), hypotheses).weighed());
+      Evidence before = evidence.first(i);
+      Weighing weighing = Weighing.of(faults, before, hypotheses);
+      steps.add(weighing.weighed());
+      foreseen.add(foreseen(before, evidence.readings().get(i), weighing));
     }
     steps.add(weighed);
-    return weighed.stream().map(w -> w.with(factors(w, steps))).toList();
+    return weighed.stream()
+        .map(
+            w ->
+                w.with(
+                    factors(w, steps),
+                    foreseen.stream().map(f -> Optional.ofNullable(f.get(w.what()))).toList()))
+        .toList();
+  }
+
+  private Map<Explanation, Foreseen> foreseen(Evidence before, Reading next, Weighing weighing) {
+    Foresight foresight = new Foresight(faults, before, next);
+    Map<Explanation, Foreseen> all = new HashMap<>();
+    for (int i = 0; i < weighing.hypotheses().size(); i++) {
+      Hypothesis hypothesis = weighing.hypotheses().get(i);
+      if (hypothesis.what().cause() != Cause.SEVERAL) {
+        foresight
+            .of(hypothesis, weighing.marginal(i))
+            .ifPresent(f -> all.put(hypothesis.what(), f));
+      }
+    }
+    return all;
   }
 
   private static List<Double> factors(Weighed of, List<List<Weighed>> steps) {

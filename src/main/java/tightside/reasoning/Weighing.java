@@ -108,14 +108,13 @@ final class Weighing {
                 hypothesis.prior(),
                 probabilities[i],
                 marginals.get(i).logEvidence(),
-                amount(hypothesis, marginals.get(i)),
-                List.of()));
+                amount(hypothesis, marginals.get(i))));
       }
     }
     if (best >= 0) {
       double log = probability > 0 ? Math.log(probability / prior) + logAll : -1e300;
       Explanation pair = hypotheses.get(best).what();
-      all.add(new Weighed(pair, prior, probability, log, Optional.empty(), List.of()));
+      all.add(new Weighed(pair, prior, probability, log, Optional.empty()));
     }
     all.sort(Comparator.comparingDouble(Weighed::probability).reversed());
     return all;

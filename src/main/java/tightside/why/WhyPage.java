@@ -14,17 +14,19 @@ import tightside.print.Pdf;
 import tightside.reasoning.Answer;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
+import tightside.reasoning.Reading;
 import tightside.reasoning.Weighed;
 import tightside.words.CheckWords;
 import tightside.words.ExplainWords;
 import tightside.words.Numbers;
 import tightside.words.ReadingSentences;
 import tightside.words.Sentences;
+import tightside.words.Standing;
+import tightside.words.WhyWords;
 
 /** The page that says why, for the reader who was not there. */
 public final class WhyPage {
 
-  private static final double SHOWN = 0.005;
   private static final int CHECKS = 3;
   private static final int SVG_WIDTH = 640;
 
@@ -55,11 +57,13 @@ public final class WhyPage {
     content.put("verdict", ExplainWords.verdict(answer));
     content.put("stability", ExplainWords.stability(answer.stability()));
     content.put("jump", ExplainWords.jumpCaution(answer).stream().toList());
-    content.put("readings", readings(answer));
+    content.put("readings", readings(drive, answer));
+    content.put("spreads", WhyWords.spreads(answer.evidence()));
+    content.put("factors", WhyWords.factors() + " " + WhyWords.below());
     content.put("picture", picture(answer));
     content.put("heads", heads(answer));
     content.put("rows", rows(answer));
-    content.put("sum", ExplainWords.sum(answer.leader().first()));
+    content.put("sums", WhyWords.sums(answer));
     content.put("notDrawn", ExplainWords.notDrawn());
     List<Map<String, Object>> checks = checks(answer);
     content.put("checks", checks);
@@ -70,15 +74,13 @@ public final class WhyPage {
     return content;
   }
 
-  private static List<Map<String, Object>> readings(Answer answer) {
+  private static List<Map<String, Object>> readings(Drive drive, Answer answer) {
+    Standing standing = new Standing(drive);
     List<Map<String, Object>> all = new ArrayList<>();
-    for (int i = 0; i < answer.evidence().readings().size(); i++) {
+    for (Reading reading : answer.evidence().readings()) {
+      String stands = standing.of(reading).map(s -> "; " + s).orElse("");
       all.add(
-          Map.of(
-              "number",
-              i + 1,
-              "words",
-              ReadingSentences.of(answer.evidence().readings().get(i)) + "."));
+          Map.of("number", all.size() + 1, "words", ReadingSentences.of(reading) + stands + "."));
     }
     return all;
   }
@@ -94,22 +96,19 @@ public final class WhyPage {
         .toList();
   }
 
-  private static List<String> heads(Answer answer) {
-    List<String> heads = new ArrayList<>();
-    for (int i = 1; i <= answer.evidence().readings().size(); i++) {
-      heads.add("x " + i);
+  private static List<Map<String, Object>> heads(Answer answer) {
+    List<Map<String, Object>> heads = new ArrayList<>();
+    for (Reading reading : answer.evidence().readings()) {
+      heads.add(Map.of("number", heads.size() + 1, "name", WhyWords.name(reading)));
     }
     return heads;
   }
 
   private static List<Map<String, Object>> rows(Answer answer) {
     List<Map<String, Object>> rows = new ArrayList<>();
-    for (Group group : answer.groups()) {
-      boolean first = true;
-      for (Weighed one : ExplainWords.likely(group)) {
-        if (group.probability() < SHOWN) {
-          break;
-        }
+    for (Group group : WhyWords.shown(answer)) {
+      String together = ExplainWords.percent(group.probability());
+      for (Weighed one : WhyWords.members(group)) {
         rows.add(
             Map.of(
                 "words",
@@ -117,15 +116,26 @@ public final class WhyPage {
                 "prior",
                 small(one.prior()),
                 "factors",
-                one.factors().stream().map(ExplainWords::factor).toList(),
+                factors(one),
                 "now",
                 small(one.probability()),
                 "together",
-                first ? ExplainWords.percent(group.probability()) : "alike"));
-        first = false;
+                together));
+        together = "alike";
       }
     }
     return rows;
+  }
+
+  private static List<Map<String, Object>> factors(Weighed one) {
+    List<Map<String, Object>> factors = new ArrayList<>();
+    for (int i = 0; i < one.factors().size(); i++) {
+      factors.add(
+          Map.of(
+              "by", ExplainWords.factor(one.factors().get(i)),
+              "off", WhyWords.briefly(one.foreseen().get(i))));
+    }
+    return factors;
   }
 
   private static String small(double probability) {

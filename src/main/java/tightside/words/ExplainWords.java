@@ -232,17 +232,6 @@ public final class ExplainWords {
         + " other readings, such as a plunger, are not in the picture but in the figures.";
   }
 
-  /** The sum of one explanation, as a sentence. */
-  public static String sum(Weighed weighed) {
-    StringBuilder words = new StringBuilder(clause(weighed.what()));
-    words.append(": met in ").append(Numbers.fixed(100 * weighed.prior(), 1)).append(" % before");
-    for (int i = 0; i < weighed.factors().size(); i++) {
-      words.append(i == 0 ? " anything was read; times " : ", times ");
-      words.append(factor(weighed.factors().get(i))).append(" for reading ").append(i + 1);
-    }
-    return words + " makes " + Numbers.fixed(100 * weighed.probability(), 1) + " %.";
-  }
-
   /** A factor with the digits that it deserves. */
   public static String factor(double factor) {
     if (factor < 0.001) {

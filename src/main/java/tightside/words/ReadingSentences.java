@@ -17,22 +17,28 @@ public final class ReadingSentences {
               ExplainWords.signed(a.crankDegrees()),
               a.learned() ? ", against a learned value" : "",
               a.condition().word().replace('-', ' '),
-              Numbers.plain(a.spreadDegrees()));
+              WhyWords.degrees(a.spreadDegrees()));
     }
     if (reading instanceof Reading.CamEdges e) {
       return "The edges of the wheel of %s stand %s crank degrees off, spread %s"
           .formatted(
               e.shaft(),
               e.crankDegrees().stream().map(ExplainWords::signed).collect(Collectors.joining(", ")),
-              Numbers.plain(e.spreadDegrees()));
+              WhyWords.degrees(e.spreadDegrees()));
     }
     if (reading instanceof Reading.ValveAngle v) {
-      return "The valves on %s open %s crank degrees early, by the pressure in a cylinder"
-          .formatted(v.shaft(), ExplainWords.signed(v.crankDegrees()));
+      return "The valves on %s open %s crank degrees early, by the pressure in a cylinder, spread %s"
+          .formatted(
+              v.shaft(),
+              ExplainWords.signed(v.crankDegrees()),
+              WhyWords.degrees(v.spreadDegrees()));
     }
     if (reading instanceof Reading.MarkStands m) {
-      return "After two turns by hand the mark of %s stands %s crank degrees off"
-          .formatted(m.shaft(), ExplainWords.signed(m.crankDegrees()));
+      return "After two turns by hand the mark of %s stands %s crank degrees off, spread %s"
+          .formatted(
+              m.shaft(),
+              ExplainWords.signed(m.crankDegrees()),
+              WhyWords.degrees(m.spreadDegrees()));
     }
     if (reading instanceof Reading.PlungerStands p) {
       return "The plunger of chain %s stands %s to %s mm out"
@@ -43,8 +49,9 @@ public final class ReadingSentences {
           .formatted(c.links(), c.from(), c.to(), c.chain());
     }
     if (reading instanceof Reading.Calliper c) {
-      return "%d pitches of chain %s measure %s mm"
-          .formatted(c.pitches(), c.chain(), Numbers.fixed(c.lengthMm(), 2));
+      return "%d pitches of chain %s measure %s mm, spread %s mm"
+          .formatted(
+              c.pitches(), c.chain(), Numbers.fixed(c.lengthMm(), 2), Numbers.plain(c.spreadMm()));
     }
     if (reading instanceof Reading.LockingTool t) {
       return "The locking tool of %s %s"
@@ -55,7 +62,7 @@ public final class ReadingSentences {
           .formatted(l.at().word(), l.faultFound() ? "something is wrong" : "nothing found");
     }
     Reading.Compression c = (Reading.Compression) reading;
-    return "Compression of all cylinders is %s %% of what it should be"
-        .formatted(Numbers.fixed(c.percentOfExpected(), 0));
+    return "Compression of all cylinders is %s %% of what it should be, spread %s %%"
+        .formatted(Numbers.fixed(c.percentOfExpected(), 0), Numbers.plain(c.spreadPercent()));
   }
 }
