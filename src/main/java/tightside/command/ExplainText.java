@@ -5,13 +5,11 @@ import java.util.List;
 import tightside.drive.Drive;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
-import tightside.reasoning.Reading;
 import tightside.reasoning.Weighed;
 import tightside.words.CheckWords;
 import tightside.words.ExplainWords;
 import tightside.words.ReadingSentences;
 import tightside.words.Sentences;
-import tightside.words.Standing;
 import tightside.words.WhyWords;
 
 /** The answer of {@code explain} for people. */
@@ -43,7 +41,9 @@ final class ExplainText {
       lines.add("  %9s  everything else together".formatted(ExplainWords.percent(rest)));
     }
     lines.add("");
-    addReadings(lines, drive, answer);
+    lines.add("What was read:");
+    ReadingSentences.numbered(drive, answer.evidence()).forEach(line -> lines.add("  " + line));
+    lines.add("");
     lines.add("Why, for what is in front:");
     WhyWords.sums(answer).forEach(line -> lines.add("  " + line + "."));
     lines.add(WhyWords.spreads(answer.evidence()));
@@ -55,17 +55,6 @@ final class ExplainText {
     }
     lines.add(Sentences.caution());
     return lines;
-  }
-
-  private static void addReadings(
-      List<String> lines, Drive drive, tightside.reasoning.Answer answer) {
-    Standing standing = new Standing(drive);
-    lines.add("What was read:");
-    int number = 0;
-    for (Reading reading : answer.evidence().readings()) {
-      String stands = standing.of(reading).map(s -> "; " + s).orElse("");
-      lines.add("  %d  %s%s.".formatted(++number, ReadingSentences.of(reading), stands));
-    }
   }
 
   private static void addGroup(List<String> lines, Group group) {

@@ -2,6 +2,7 @@ package tightside.reasoning;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What explanations lead one to expect of the next reading. */
 final class Foresight {
@@ -36,12 +37,7 @@ final class Foresight {
       return Optional.of(byFactor(next.factors().get(0), hypothesis, states));
     }
     Row row = next.rows().size() == 1 ? next.rows().get(0) : mean(next.rows());
-    Mean mean = new Mean();
-    for (double[] state : states) {
-      Candidate.Shown shown = before.next(row, state, hypothesis);
-      mean.add(shown.mean(), shown.spread());
-    }
-    return Optional.of(Foreseen.number(mean.mean(), mean.spread(), row.read()));
+    return Optional.of(Mixture.of(states, q -> before.next(row, q, hypothesis)).beside(row.read()));
   }
 
   /** All edges of one wheel as one reading: their mean. */
@@ -55,44 +51,45 @@ final class Foresight {
   private static Foreseen byFactor(Factor factor, Hypothesis hypothesis, List<double[]> states) {
     Factor.Open open = hypothesis.open();
     if (factor instanceof PlungerFactor plunger && !open.frees(plunger.place())) {
-      Mean mean = new Mean();
-      states.forEach(q -> mean.add(q[plunger.place()], plunger.spreadMm()));
-      return Foreseen.number(mean.mean(), mean.spread(), plunger.middleMm());
+      double spread = plunger.spreadMm();
+      return Mixture.of(states, q -> Candidate.Shown.normal(q[plunger.place()], spread))
+          .beside(plunger.middleMm());
     }
     if (factor instanceof CompressionFactor compression && !open.everything()) {
-      Mean mean = new Mean();
-      states.forEach(q -> mean.add(compression.percentAt(q), compression.spreadPercent()));
-      return Foreseen.number(mean.mean(), mean.spread(), compression.percent());
+      double spread = compression.spreadPercent();
+      return Mixture.of(states, q -> Candidate.Shown.normal(compression.percentAt(q), spread))
+          .beside(compression.percent());
     }
     if (factor instanceof CompressionFactor compression) {
-      return Foreseen.number(
-          100,
-          Math.hypot(CompressionFactor.OPEN_PERCENT, compression.spreadPercent()),
-          compression.percent());
+      double spread = Math.hypot(CompressionFactor.OPEN_PERCENT, compression.spreadPercent());
+      return Foreseen.number(100, spread, compression.percent());
     }
     double chance =
         states.stream().mapToDouble(q -> Math.exp(factor.log(q, open))).average().orElseThrow();
     return Foreseen.chance(chance);
   }
 
-  /** Mean and spread of a mixture. */
-  private static final class Mean {
-    private int count;
-    private double sum;
-    private double squares;
+  /**
+   * Mean and spread of a mixture, as sums.
+   *
+   * @param squares of means and spreads
+   */
+  private record Mixture(int count, double sum, double squares) {
 
-    void add(double mean, double spread) {
-      count++;
-      sum += mean;
-      squares += mean * mean + spread * spread;
+    static Mixture of(List<double[]> states, Function<double[], Candidate.Shown> shows) {
+      double sum = 0;
+      double squares = 0;
+      for (double[] state : states) {
+        Candidate.Shown shown = shows.apply(state);
+        sum += shown.mean();
+        squares += shown.mean() * shown.mean() + shown.spread() * shown.spread();
+      }
+      return new Mixture(states.size(), sum, squares);
     }
 
-    double mean() {
-      return sum / count;
-    }
-
-    double spread() {
-      return Math.sqrt(Math.max(0, squares / count - mean() * mean()));
+    Foreseen beside(double read) {
+      double mean = sum / count;
+      return Foreseen.number(mean, Math.sqrt(Math.max(0, squares / count - mean * mean)), read);
     }
   }
 }

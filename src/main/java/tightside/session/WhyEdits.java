@@ -14,4 +14,11 @@ public final class WhyEdits {
             : "Set \"%s\" to %s".formatted(words, text),
         now.with(now.why().with(field, text)));
   }
+
+  /** Ticks a fact, or takes the tick away. */
+  public static Edit tick(Snapshot now, String field, String words, boolean ticked) {
+    return Edit.single(
+        (ticked ? "Tick \"%s\"" : "Take the tick from \"%s\"").formatted(words),
+        now.with(now.why().with(field, ticked ? WhyForm.TICKED : "")));
+  }
 }

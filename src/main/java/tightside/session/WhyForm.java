@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tightside.drive.Chain;
 import tightside.drive.Limits;
 import tightside.drive.Role;
@@ -50,6 +52,7 @@ public record WhyForm(
   private static final Limits MINUTES = new Limits(0, 999, "minutes");
   private static final Limits OPENING = new Limits(0, 9_999, "minutes");
   private static final String HINT = "+ ahead, - late";
+  private static final Pattern OWN_SPREAD = Pattern.compile("(.*?)(?:\\bsd\\b|\u00b1|\\+/?-)(.*)");
   private static final double PLUNGER_MM = 0.5;
   private static final double MARK_DEGREES = 6;
   private static final double CALLIPER_MM = 0.05;
@@ -76,9 +79,18 @@ public record WhyForm(
   /**
    * A field.
    *
-   * @param hint what stands for it while it is empty
+   * @param hint what stands for it while it is empty; nothing for a tick
    */
-  public record Field(String id, Heading heading, String words, String hint) {}
+  public record Field(String id, Heading heading, String words, String hint) {
+
+    /** Whether it is no field to type in, but ticked: {@link #TICKED}, or empty. */
+    public boolean tick() {
+      return hint.isEmpty();
+    }
+  }
+
+  /** What a field holds that is ticked. */
+  public static final String TICKED = "yes";
 
   public WhyForm {
     fields = List.copyOf(fields);
@@ -144,7 +156,10 @@ public record WhyForm(
     }
 
     private OptionalDouble number(Field field, Limits limits) {
-      String text = now.why().of(field.id());
+      return number(field, now.why().of(field.id()), limits);
+    }
+
+    private OptionalDouble number(Field field, String text, Limits limits) {
       if (text.isBlank()) {
         return OptionalDouble.empty();
       }
@@ -172,29 +187,47 @@ public record WhyForm(
           "unplugged-");
       sensed(shaft, shaft + " at raised speed", spread, Condition.RAISED_SPEED, "raised-");
       sensed(shaft, shaft + ", phaser at its stop", spread, Condition.AT_STOP, "stop-");
-      take(
+      angle(
           read("learned-" + shaft, shaft + ", off its learned value", HINT),
-          DEGREES,
-          d -> new Reading.CamAngle(shaft, d, spread, Condition.HOT_IDLE, true));
+          spread,
+          (d, sd) -> new Reading.CamAngle(shaft, d, sd, Condition.HOT_IDLE, true));
       edges(shaft, spread);
-      take(
+      angle(
           read("mark-" + shaft, "Mark of " + shaft + ", two turns by hand", HINT),
-          DEGREES,
-          d -> new Reading.MarkStands(shaft, d, MARK_DEGREES));
-      take(
+          MARK_DEGREES,
+          (d, sd) -> new Reading.MarkStands(shaft, d, sd));
+      angle(
           read("valves-" + shaft, "Valves on " + shaft + ", by pressure", HINT),
-          DEGREES,
-          d -> new Reading.ValveAngle(shaft, d, 2 * spread));
+          2 * spread,
+          (d, sd) -> new Reading.ValveAngle(shaft, d, sd));
       chosen(read("tool-" + shaft, "Locking tool of " + shaft + " goes in", "yes or no"))
           .ifPresent(
               in -> readings.add(new Reading.LockingTool(shaft, in, now.slack().playDegrees())));
     }
 
     private void sensed(String shaft, String words, double spread, Condition how, String id) {
-      take(
+      angle(
           read(id + shaft, words, HINT),
-          DEGREES,
-          d -> new Reading.CamAngle(shaft, d, spread, how, false));
+          spread,
+          (d, sd) -> new Reading.CamAngle(shaft, d, sd, how, false));
+    }
+
+    /** A reading of an angle and its spread. */
+    private interface Angle {
+      Reading of(double degrees, double spread);
+    }
+
+    /** Takes what was typed as an angle, with a spread of its own behind "sd" or a plus-minus. */
+    private void angle(Field field, double usual, Angle reading) {
+      String text = now.why().of(field.id());
+      Matcher own = OWN_SPREAD.matcher(text);
+      boolean told = own.matches();
+      OptionalDouble degrees = number(field, told ? own.group(1).strip() : text, DEGREES);
+      OptionalDouble spread =
+          told ? number(field, own.group(2).strip(), SPREAD) : OptionalDouble.of(usual);
+      if (degrees.isPresent() && spread.isPresent()) {
+        readings.add(reading.of(degrees.getAsDouble(), spread.getAsDouble()));
+      }
     }
 
     private void edges(String shaft, double spread) {
@@ -275,7 +308,10 @@ public record WhyForm(
       Optional<Double> travel = chain.tensioner().map(t -> t.plunger().travelMm());
       if (travel.isPresent()) {
         take(
-            read("plunger-" + name, "Plunger of " + name + " stands out", "mm"),
+            read(
+                "plunger-" + name,
+                "Plunger of " + name + " stands out",
+                "mm; travel ends at " + Numbers.plain(travel.get())),
             new Limits(0, travel.get(), "mm"),
             mm -> new Reading.PlungerStands(name, mm - PLUNGER_MM, mm + PLUNGER_MM));
       }
@@ -335,13 +371,11 @@ public record WhyForm(
 
     private CheckPlan access(CheckPlan plan) {
       boolean turned =
-          chosen(
-                  field(
-                      "turned",
-                      Heading.ACCESS,
-                      "Turned two turns by hand and felt free",
-                      "yes or no"))
-              .orElse(false);
+          now.why()
+              .of(
+                  field("turned", Heading.ACCESS, "Turned two turns by hand and felt free", "")
+                      .id())
+              .equals(TICKED);
       Map<Seen, Double> opening = new EnumMap<>(plan.opening());
       for (Seen seen : List.of(Seen.COVER_OFF, Seen.BORESCOPE)) {
         String words =

@@ -21,7 +21,6 @@ import tightside.words.ExplainWords;
 import tightside.words.Numbers;
 import tightside.words.ReadingSentences;
 import tightside.words.Sentences;
-import tightside.words.Standing;
 import tightside.words.WhyWords;
 
 /** The page that says why, for the reader who was not there. */
@@ -75,12 +74,9 @@ public final class WhyPage {
   }
 
   private static List<Map<String, Object>> readings(Drive drive, Answer answer) {
-    Standing standing = new Standing(drive);
     List<Map<String, Object>> all = new ArrayList<>();
-    for (Reading reading : answer.evidence().readings()) {
-      String stands = standing.of(reading).map(s -> "; " + s).orElse("");
-      all.add(
-          Map.of("number", all.size() + 1, "words", ReadingSentences.of(reading) + stands + "."));
+    for (String words : ReadingSentences.standing(drive, answer.evidence())) {
+      all.add(Map.of("number", all.size() + 1, "words", words));
     }
     return all;
   }

@@ -1,5 +1,6 @@
 package tightside.window;
 
+import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -23,6 +24,11 @@ final class PlaneView extends Region {
 
   private double ratio() {
     return picture.bounds().height() / picture.bounds().width();
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
   }
 
   @Override

@@ -4,13 +4,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -25,6 +28,7 @@ import tightside.session.Snapshot;
 import tightside.session.WhyEdits;
 import tightside.session.WhyForm;
 import tightside.why.WhyPage;
+import tightside.words.ReadingSentences;
 import tightside.words.Sentences;
 
 /**
@@ -38,6 +42,7 @@ final class WhyCard extends Card {
   private final Function<String, Optional<Path>> saveAs;
   private final WhyStage stage = new WhyStage();
   private final List<Row> rows = new ArrayList<>();
+  private final Map<String, CheckBox> ticks = new HashMap<>();
   private final Label said = Controls.label("", "note");
   private final Button save;
   private Object asked = List.of();
@@ -68,6 +73,7 @@ final class WhyCard extends Card {
   @Override
   void layOut(SessionView view) {
     rows.clear();
+    ticks.clear();
     asked = List.of();
     answer = null;
     reasoner = null;
@@ -76,8 +82,8 @@ final class WhyCard extends Card {
             Controls.label("What could explain what was read?", "card-title"),
             Controls.label(
                 "Crank degrees off its place: + is ahead, - is late. Any of it is enough; what"
-                    + " reads alike is told so.",
-                "note"),
+                    + " reads alike is told so. A reading can have a spread of its own: -7 sd 0.5.",
+                "why-note"),
             Controls.flow(save),
             said);
     if (view.snapshot().drive().countedOnly()) {
@@ -89,22 +95,32 @@ final class WhyCard extends Card {
       getChildren().add(Controls.label(heading.words(), "chain-name"));
       form.fields().stream()
           .filter(f -> f.heading() == heading)
-          .forEach(f -> getChildren().add(row(f)));
+          .forEach(f -> getChildren().add(f.tick() ? tick(f) : row(f)));
     }
+  }
+
+  private CheckBox tick(WhyForm.Field field) {
+    CheckBox box = new CheckBox(field.words());
+    box.setId(field.id());
+    box.setWrapText(true);
+    box.setOnAction(
+        e -> desk.act(now -> WhyEdits.tick(now, field.id(), field.words(), box.isSelected())));
+    ticks.put(field.id(), box);
+    return box;
   }
 
   private VBox row(WhyForm.Field field) {
     TextField text =
         Controls.field(
             field.words() + ", " + field.hint(),
-            4,
+            field.heading() == WhyForm.Heading.READ ? 7 : 4,
             typed -> {
               if (!showing()) {
                 desk.act(now -> WhyEdits.note(now, field.id(), field.words(), typed));
               }
             });
     text.setId(field.id());
-    boolean number = field.heading() != WhyForm.Heading.READ && !field.hint().equals("yes or no");
+    boolean number = field.heading() != WhyForm.Heading.READ;
     text.setPromptText(number ? field.hint() : "");
     String words = number ? field.words() : "%s (%s)".formatted(field.words(), field.hint());
     Label label = Controls.label(words);
@@ -134,6 +150,7 @@ final class WhyCard extends Card {
       row.refusal().setText(form.refusals().getOrDefault(row.id(), ""));
       Controls.visible(row.refusal(), form.refusals().containsKey(row.id()));
     }
+    ticks.forEach((id, box) -> box.setSelected(now.why().of(id).equals(WhyForm.TICKED)));
     save.setDisable(form.evidence().readings().isEmpty());
     if (form.evidence().readings().isEmpty()) {
       answer = null;
@@ -151,12 +168,13 @@ final class WhyCard extends Card {
       reasoner = able;
     }
     Answer made = able.explain(form.evidence(), form.priors(), form.plan());
+    List<String> read = ReadingSentences.numbered(now.drive(), made.evidence());
     Platform.runLater(
         () -> {
           if (asked.equals(inputs)) {
             answer = made;
             answered = now;
-            stage.show(made);
+            stage.show(made, read);
           }
         });
   }

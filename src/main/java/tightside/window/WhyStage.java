@@ -13,13 +13,13 @@ import tightside.reasoning.Weighed;
 import tightside.why.WhyPicture;
 import tightside.words.CheckWords;
 import tightside.words.ExplainWords;
-import tightside.words.Numbers;
 import tightside.words.Sentences;
+import tightside.words.WhyWords;
 
 /** The answer, large: what explains the readings, why, and what would settle it. */
 final class WhyStage extends StackPane {
 
-  private static final double SHOWN = 0.005;
+  private static final String NOTE = "why-note";
   private static final int CHECKS = 3;
 
   private final VBox page = Controls.stack("card");
@@ -45,9 +45,12 @@ final class WhyStage extends StackPane {
                     + " here."));
   }
 
-  void show(Answer answer) {
+  /**
+   * @param read what was read, in sentences
+   */
+  void show(Answer answer, List<String> read) {
     page.getChildren().setAll(Controls.sentences(ExplainWords.verdict(answer), "rule"));
-    page.getChildren().add(Controls.label(ExplainWords.stability(answer.stability()), "note"));
+    page.getChildren().add(Controls.label(ExplainWords.stability(answer.stability()), NOTE));
     worth(answer.checks()).stream()
         .findFirst()
         .ifPresent(c -> page.getChildren().add(Controls.label("Next: " + asked(c), "strong")));
@@ -55,15 +58,19 @@ final class WhyStage extends StackPane {
         .ifPresent(words -> page.getChildren().add(Controls.label(words, "refusal")));
     title("What could explain it");
     double rest = 0;
+    List<Group> shown = WhyWords.shown(answer);
     for (Group group : answer.groups()) {
-      if (group.probability() < SHOWN) {
-        rest += group.probability();
-      } else {
+      if (shown.contains(group)) {
         page.getChildren().add(bar(group));
+      } else {
+        rest += group.probability();
       }
     }
     page.getChildren()
         .add(Controls.label("Everything else together: %s.".formatted(ExplainWords.percent(rest))));
+    title("What was read");
+    read.forEach(line -> page.getChildren().add(Controls.label(line, NOTE)));
+    page.getChildren().add(Controls.label(WhyWords.spreads(answer.evidence()), NOTE));
     WhyPicture.of(answer)
         .ifPresent(
             picture -> {
@@ -77,14 +84,14 @@ final class WhyStage extends StackPane {
                           "Red dot: what was read; rings: one and two spreads. What passes"
                               + " through the rings explains it. "
                               + ExplainWords.notDrawn(),
-                          "note"));
+                          NOTE));
             });
     checks(answer.checks());
     figures(answer);
     page.getChildren()
         .addAll(
-            Controls.label(ExplainWords.leftOut(), "note"),
-            Controls.label(Sentences.caution(), "note"));
+            Controls.label(ExplainWords.leftOut(), NOTE),
+            Controls.label(Sentences.caution(), NOTE));
   }
 
   private void title(String words) {
@@ -94,7 +101,7 @@ final class WhyStage extends StackPane {
   /** A share as a bar, as a number, and in words. */
   private static Node bar(Group group) {
     VBox box = new VBox();
-    List<Weighed> likely = ExplainWords.likely(group);
+    List<Weighed> likely = WhyWords.members(group);
     box.getChildren()
         .add(
             Controls.label(
@@ -115,7 +122,7 @@ final class WhyStage extends StackPane {
                 box.getChildren()
                     .add(
                         Controls.label(
-                            "or alike: " + ExplainWords.clauseWithAmount(m) + ".", "note")));
+                            "or alike: " + ExplainWords.clauseWithAmount(m) + ".", NOTE)));
     return box;
   }
 
@@ -129,7 +136,7 @@ final class WhyStage extends StackPane {
       VBox box = new VBox(Controls.label(asked(check), "strong"));
       check
           .expects()
-          .forEach(e -> box.getChildren().add(Controls.label(CheckWords.expect(e), "note")));
+          .forEach(e -> box.getChildren().add(Controls.label(CheckWords.expect(e), NOTE)));
       page.getChildren().add(box);
     }
   }
@@ -146,24 +153,15 @@ final class WhyStage extends StackPane {
   /** Prior, factor of each reading, and what comes of them. */
   private void figures(Answer answer) {
     title("How the figures come about");
-    for (Group group : answer.groups()) {
-      if (group.probability() >= SHOWN) {
-        Weighed first = group.first();
-        StringBuilder words =
-            new StringBuilder(ExplainWords.brief(first.what()))
-                .append(": ")
-                .append(Numbers.fixed(100 * first.prior(), 1))
-                .append(" % before");
-        first.factors().forEach(f -> words.append(", x ").append(factor(f)));
-        words.append(", now ").append(Numbers.fixed(100 * first.probability(), 1)).append(" %");
-        page.getChildren().add(Controls.label(words.toString(), "note"));
-      }
-    }
     page.getChildren()
-        .add(Controls.label("One factor for each reading, in the order of the form.", "note"));
-  }
-
-  private static String factor(double factor) {
-    return factor < 0.001 ? "under 0.001" : Numbers.fixed(factor, factor < 10 ? 3 : 0);
+        .addAll(
+            Controls.label(WhyWords.factors(), NOTE),
+            Controls.label("For what is in front:", "strong"));
+    WhyWords.sums(answer).forEach(line -> page.getChildren().add(Controls.label(line, NOTE)));
+    page.getChildren()
+        .addAll(
+            Controls.label("The same for all that is shown:", "strong"),
+            WhyTable.of(answer),
+            Controls.label(WhyWords.below(), NOTE));
   }
 }

@@ -1,12 +1,33 @@
 package tightside.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
+import tightside.drive.Drive;
+import tightside.reasoning.Evidence;
 import tightside.reasoning.Reading;
 
 /** Readings in words. */
 public final class ReadingSentences {
 
   private ReadingSentences() {}
+
+  /** All readings, each with its number and where it stands beside the limits of the drive. */
+  public static List<String> numbered(Drive drive, Evidence evidence) {
+    List<String> lines = new ArrayList<>();
+    for (String sentence : standing(drive, evidence)) {
+      lines.add((lines.size() + 1) + "  " + sentence);
+    }
+    return lines;
+  }
+
+  /** The same without numbers. */
+  public static List<String> standing(Drive drive, Evidence evidence) {
+    Standing standing = new Standing(drive);
+    return evidence.readings().stream()
+        .map(r -> of(r) + standing.of(r).map(s -> "; " + s).orElse("") + ".")
+        .toList();
+  }
 
   /** One reading, with how well it is known. */
   public static String of(Reading reading) {

@@ -64,6 +64,20 @@ class ExplainVerbTest {
   }
 
   @Test
+  void programsAreToldWhatACountedDriveLeavesOut() {
+    JsonNode answer =
+        Run.of("explain", "models/counted-by-hand.yaml", "--reading=intake=-7", "--json").json();
+    assertThat(answer.get("leftOut").get(0).asString())
+        .startsWith("This drive is counted only: tensioners, worn guides and a skimmed head");
+    JsonNode whole = Run.of("explain", Run.ANSWERED, "--reading=intake=-7", "--json").json();
+    assertThat(whole.get("leftOut")).hasSize(1);
+    JsonNode foreseen = whole.get("explanations").get(0).get("foreseen").get(0);
+    assertThat(foreseen.get("expected").isNumber()).isTrue();
+    assertThat(foreseen.get("spreadsOff").asDouble()).isNotNegative();
+    assertThat(foreseen.get("chance").isNull()).isTrue();
+  }
+
+  @Test
   void aSuspectedJumpIsNotCranked() {
     Run run = Run.of("explain", Run.ANSWERED, "--reading=intake=0", "--reading=exhaust=-20");
     assertThat(run.out()).contains("Do not crank or run this engine before");

@@ -208,4 +208,45 @@ class ReasonerTest {
         .hasMessageContaining("pump");
     assertThatThrownBy(() -> new Spreads(0.5, 5, 0.1, 0.04, 0.1, 1)).hasMessageContaining("0.2 mm");
   }
+
+  /**
+   * Before anything of it was read, a sensor that sits turned by a normal amount of 8 degrees shows
+   * 0 give or take 8 and the spread of the reading; nothing wrong shows 0 give or take that alone.
+   */
+  @Test
+  void whatWasExpectedOfAReading() {
+    Answer answer = explain(angle("intake", 0.2), angle("exhaust", -7), unplugged("exhaust", -7));
+    double own = Math.sqrt(0.5 * 0.5 + 0.3 * 0.3 + 0.5 * 0.5);
+    Foreseen right = foreseen(answer, Explanation.of(Cause.NONE), 1);
+    assertThat(right.expected().orElseThrow()).isZero();
+    assertThat(right.spread()).isCloseTo(own, within(1e-9));
+    assertThat(right.apart()).isCloseTo(7 / own, within(1e-9));
+    Explanation turned = Explanation.shaft(Cause.SENSOR, "exhaust", Explanation.Manner.TURNED);
+    Foreseen before = foreseen(answer, turned, 1);
+    assertThat(before.expected().orElseThrow()).isCloseTo(0, within(0.2));
+    assertThat(before.spread()).isCloseTo(Math.hypot(8, own), within(0.25));
+    Foreseen again = foreseen(answer, turned, 2);
+    assertThat(again.expected().orElseThrow()).isCloseTo(-7, within(0.2));
+    assertThat(again.spread()).isLessThan(1);
+  }
+
+  private static Foreseen foreseen(Answer answer, Explanation what, int reading) {
+    return answer.explanations().stream()
+        .filter(w -> w.what().equals(what))
+        .findFirst()
+        .orElseThrow()
+        .foreseen()
+        .get(reading)
+        .orElseThrow();
+  }
+
+  /** One count in fifty is wrong. */
+  @Test
+  void howProbableACountWas() {
+    Answer answer = explain(new Reading.Counted("main", "intake", "exhaust", 17));
+    assertThat(foreseen(answer, Explanation.of(Cause.NONE), 0).chance().orElseThrow())
+        .isCloseTo(0.98, within(1e-9));
+    assertThat(foreseen(answer, Explanation.reseat("main", "exhaust", 1), 0).chance().orElseThrow())
+        .isLessThan(0.02);
+  }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -91,6 +92,9 @@ public final class Screenshots {
       shoot("job-stopped", "v-six-two-stages", size, Bench.Card.JOB, Screenshots::jobStopped);
       shoot("job-finished", "two-cams-arm", size, Bench.Card.JOB, Screenshots::jobFinished);
       shoot("why", "two-cams-arm", size, Bench.Card.WHY, Screenshots::why);
+      for (int percent : new int[] {35, 70, 100}) {
+        shoot("why-at-" + percent, "two-cams-arm", size, Bench.Card.WHY, Screenshots::why);
+      }
       shoot("two-turns", "one-cam-no-tensioner", size, Bench.Card.WEAR, Screenshots::twoTurns);
     }
   }
@@ -212,7 +216,8 @@ public final class Screenshots {
 
   private static void why(Desk desk) {
     desk.act(now -> WhyEdits.note(now, "why-intake", "intake", "0.3"));
-    desk.act(now -> WhyEdits.note(now, "why-exhaust", "exhaust", "-19.6"));
+    desk.act(now -> WhyEdits.note(now, "why-exhaust", "exhaust", "-19.6 sd 0.8"));
+    desk.act(now -> WhyEdits.note(now, "why-plunger-main", "plunger", "15"));
   }
 
   private static void twoTurns(Desk desk) {
@@ -240,6 +245,11 @@ public final class Screenshots {
     for (int i = 0; i < 3; i++) {
       window.refresh();
       window.sceneOf().getRoot().applyCss();
+      window.sceneOf().getRoot().layout();
+    }
+    if (name.contains("-at-")) {
+      double down = Double.parseDouble(name.substring(name.indexOf("-at-") + 4)) / 100;
+      ((ScrollPane) window.sceneOf().getRoot().lookup(".stage .scroll-pane")).setVvalue(down);
       window.sceneOf().getRoot().layout();
     }
     write(

@@ -11,7 +11,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import tightside.drive.Drive;
+import tightside.picture.Bounds;
+import tightside.picture.Ink;
 import tightside.picture.Picture;
+import tightside.picture.Shape;
 import tightside.reasoning.Answer;
 import tightside.reasoning.CheckPlan;
 import tightside.reasoning.Condition;
@@ -89,5 +92,75 @@ class WhyPageTest {
     Answer none = explain(new Reading.PlungerStands("main", 14, 15));
     assertThat(WhyPicture.of(none)).isEmpty();
     assertThat(WhyPage.html(DRIVE, none)).doesNotContain("<svg");
+  }
+
+  /** Whatever was read, no words of the picture stand over others, nor over what was read. */
+  @Test
+  void wordsNeverStandOverWords() {
+    double[][] read = {
+      {0.3, -19.6}, {-5.1, -3.8}, {-2, -1.4}, {-0.3, 0.2}, {20, 20}, {-7, 0}, {12, -15}, {0, -1.2}
+    };
+    for (double[] pair : read) {
+      Reading intake = angle("intake", pair[0]);
+      for (Answer answer : List.of(explain(intake), explain(intake, angle("exhaust", pair[1])))) {
+        Picture picture = WhyPicture.of(answer).orElseThrow();
+        List<Shape.Text> words =
+            picture.shapes().stream()
+                .filter(s -> s instanceof Shape.Text)
+                .map(Shape.Text.class::cast)
+                .toList();
+        assertThat(words).extracting(Shape.Text::words).contains("read");
+        for (int i = 0; i < words.size(); i++) {
+          Bounds bounds = words.get(i).bounds();
+          assertThat(picture.bounds().holds(bounds)).as(words.get(i).words()).isTrue();
+          assertThat(words.subList(i + 1, words.size()))
+              .as(words.get(i).words())
+              .noneMatch(other -> other.bounds().overlaps(bounds));
+          assertThat(picture.shapes())
+              .as(words.get(i).words())
+              .noneMatch(s -> s.tag().ink() == Ink.MARK && s.bounds().overlaps(bounds));
+        }
+      }
+    }
+  }
+
+  /** Every line that matters has its name, and what reaches anywhere has a row. */
+  @Test
+  void nothingIsLeftOutOfPictureAndTable() {
+    Answer late = explain(angle("intake", 0.3), angle("exhaust", -19.6));
+    List<String> words =
+        WhyPicture.of(late).orElseThrow().shapes().stream()
+            .filter(s -> s instanceof Shape.Text)
+            .map(s -> ((Shape.Text) s).words())
+            .toList();
+    assertThat(words)
+        .anyMatch(w -> w.startsWith("phaser exhaust, driven"))
+        .anyMatch(w -> w.startsWith("phaser exhaust, stuck"))
+        .anyMatch(w -> w.startsWith("exhaust -1 tooth"));
+    Answer right = explain(angle("intake", -5.1), angle("exhaust", -3.8));
+    assertThat(WhyPage.html(DRIVE, right))
+        .contains("<td>nothing is wrong; what was read is spread</td>")
+        .contains("<td>two things at once, most likely:")
+        .contains("<td>something that is not on this list</td>");
+  }
+
+  /** The model format's example: 14.23 mm with a new chain, of a travel of 28 mm. */
+  @Test
+  void whatAReadingMeansStandsBesideIt() {
+    Answer worn =
+        explain(
+            angle("intake", -2),
+            new Reading.PlungerStands("main", 17, 18.5),
+            new Reading.Calliper("main", 10, 80.16, 0.05),
+            new Reading.Counted("main", "intake", "exhaust", 16));
+    assertThat(WhyPage.html(DRIVE, worn))
+        .contains("spread 0.5 crank degrees.")
+        .contains("a new chain leaves it at 14.2 mm, its travel ends at 28.0 mm: 9.5 mm of travel")
+        // 0.2 %: 1.015 and 0.755 cam degrees, 2.03 and 1.51 crank degrees
+        .contains("0.20 % longer than new (0.14 to 0.26 within one spread)")
+        .contains("worn so, intake 2.0 late and exhaust 1.5 late (crank degrees)")
+        .contains("compare with the maker&#39;s limit, which is not known here")
+        .contains("; 17 belong there.")
+        .contains("it expected");
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.CheckBox;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -87,11 +88,36 @@ class WhyCardTest {
 
   @Test
   void accessAndAnEngineTurnedByHandChangeThePlan() {
-    screen.type("why-turned", "yes");
+    screen.fire("why-turned");
     screen.type("why-opening-cover-off", "60");
     screen.work();
     assertThat(WhyForm.of(screen.now()).plan().turnedByHand()).isTrue();
     assertThat(WhyForm.of(screen.now()).plan().opening()).containsEntry(Seen.COVER_OFF, 60.0);
+  }
+
+  @Test
+  void aTickIsUndone() {
+    screen.fire("why-turned");
+    assertThat(((CheckBox) screen.find("why-turned")).isSelected()).isTrue();
+    screen.control(KeyCode.Z);
+    assertThat(((CheckBox) screen.find("why-turned")).isSelected()).isFalse();
+    assertThat(WhyForm.of(screen.now()).plan().turnedByHand()).isFalse();
+  }
+
+  @Test
+  void aReadingCanHaveASpreadOfItsOwn() {
+    screen.type("why-spread-exhaust", "0.5");
+    screen.type("why-exhaust", "-7,2 sd 0,4");
+    screen.type("why-unplugged-exhaust", "-7 \u00b1 0.8");
+    screen.type("why-raised-exhaust", "-7.1");
+    assertThat(WhyForm.of(screen.now()).evidence().readings())
+        .containsExactly(
+            new Reading.CamAngle("exhaust", -7.2, 0.4, Condition.HOT_IDLE, false),
+            new Reading.CamAngle("exhaust", -7, 0.8, Condition.PHASER_UNPLUGGED, false),
+            new Reading.CamAngle("exhaust", -7.1, 0.5, Condition.RAISED_SPEED, false));
+    screen.type("why-exhaust", "-7 sd much");
+    assertThat(WhyForm.of(screen.now()).refusals()).containsKey("why-exhaust");
+    assertThat(WhyForm.of(screen.now()).evidence().readings()).hasSize(2);
   }
 
   @Test
