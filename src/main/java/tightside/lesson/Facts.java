@@ -116,6 +116,20 @@ record Facts(Setting setting, Truth truth) {
                 .map(t -> t.shaft() + " " + Numbers.degrees(t.crankDegrees()) + " crank degrees")
                 .toList(),
             "and"));
+    facts.put(
+        "shaft-list",
+        Sentences.list(
+            truth.solution().shafts().stream()
+                .filter(t -> t.lag() != Lag.RIGHT)
+                .map(
+                    t ->
+                        "%s by %s degrees of its own (%s of the crankshaft)"
+                            .formatted(
+                                t.shaft(),
+                                Numbers.degrees(t.shaftDegrees()),
+                                Numbers.degrees(t.crankDegrees())))
+                .toList(),
+            "and"));
     Optional<TensionerReading> now = truth.solution().chain(name).orElseThrow().tensioner();
     Optional<TensionerReading> fresh = truth.ifRight().chain(name).orElseThrow().tensioner();
     if (now.isPresent() && fresh.isPresent()) {

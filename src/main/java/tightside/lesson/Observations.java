@@ -33,7 +33,8 @@ record Observations(Truth truth, Seen access, boolean plainOnly) {
       chain
           .tensioner()
           .filter(this::seen)
-          .map(t -> "With a new chain its plunger stands %s out.".formatted(out(t)))
+          .map(
+              t -> "With a new chain the plunger of its tensioner stands %s out.".formatted(out(t)))
           .ifPresent(lines::add);
     }
     return lines;
@@ -46,10 +47,14 @@ record Observations(Truth truth, Seen access, boolean plainOnly) {
       chain
           .tensioner()
           .filter(this::seen)
-          .map(t -> "The plunger of %s stands %s out.".formatted(chain.chain().name(), out(t)))
+          .map(t -> plunger(chain.chain().name(), out(t)))
           .ifPresent(lines::add);
     }
     return lines;
+  }
+
+  private static String plunger(String chain, String out) {
+    return "The plunger of the tensioner of %s stands %s out.".formatted(chain, out);
   }
 
   private static String name(Strand strand) {

@@ -77,7 +77,10 @@ final class LessonCard extends Card {
                     "verdict"));
       }
       lesson(run.get());
-      getChildren().add(end("lesson-end-below"));
+      if (run.get().stage() == tightside.lesson.Stage.PREDICT
+          || run.get().stage() == tightside.lesson.Stage.EXPLAINED) {
+        getChildren().add(end("lesson-end-below"));
+      }
     }
     if (anotherStage) {
       toTop();

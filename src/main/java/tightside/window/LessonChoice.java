@@ -60,7 +60,7 @@ final class LessonChoice extends VBox {
             Controls.label("Predict, commit, turn, explain", "card-title"),
             Controls.label(
                 "Ten minutes and one belief each. Nothing moves and nothing is told before a"
-                    + " prediction is written. This session comes back as it is.",
+                    + " prediction is written. What lies here now comes back afterwards.",
                 "note"));
     for (ReadyLesson lesson : ReadyLesson.values()) {
       getChildren().add(ready(lesson));

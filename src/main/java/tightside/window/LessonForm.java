@@ -62,7 +62,7 @@ final class LessonForm extends VBox {
             cause,
             Controls.label("Which sprocket, or which shaft the most?"),
             shaft,
-            Controls.label("Which way does it stand?"),
+            Controls.label("Which way does it stand? Advanced is early, retarded late."),
             way,
             Controls.label(sheet.quantity().question()),
             Controls.flow(

@@ -111,9 +111,8 @@ final class LessonMark extends VBox {
     } else if (run.answer().isPresent()) {
       getChildren()
           .add(
-              Controls.caution(
-                  "that is the belief you have just seen fail, or another; read what happened, and"
-                      + " choose again."));
+              Controls.label(
+                  "\u2717 Not so. Read above what happened, and choose again.", "refusal"));
     }
   }
 }

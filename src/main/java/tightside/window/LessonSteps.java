@@ -55,7 +55,7 @@ final class LessonSteps {
 
   private static String written(LessonRun run) {
     Diagnosis written = run.committed().orElseThrow();
-    return "%s; sprocket %s; %s; %s %s."
+    return "%s; sprocket %s; direction %s; %s %s."
         .formatted(
             written.cause().words(),
             written.shaftWords(),

@@ -70,7 +70,14 @@ class ReadyLessonTest {
     assertThat(Lessons.sheet(ReadyLesson.TEN_DEGREES).key().explained().get(3).why())
         .contains("360/30 = 12.00 degrees", "24.00 crank degrees");
     assertThat(Lessons.sheet(ReadyLesson.TOOL_GOES_IN).seen())
-        .contains("The locking tool of intake goes in.", "The plunger of main stands 18.0 mm out.");
+        .contains(
+            "The locking tool of intake goes in.",
+            "The plunger of the tensioner of main stands 18.0 mm out.");
+    assertThat(String.join(" ", Lessons.sheet(ReadyLesson.TOOL_GOES_IN).key().after()))
+        .as("in the degrees of the tools, as the design's page has them: 1.015 and 0.755")
+        .contains("intake by 1.01 degrees of its own (2.03 of the crankshaft)")
+        .contains("exhaust by 0.76 degrees of its own")
+        .contains("A tool has 1.5 degrees of play on its camshaft");
     assertThat(Lessons.sheet(ReadyLesson.EARLY_CAM).key().explained().get(3).why())
         .contains("204.0 crank degrees", "instead of 224.0");
   }

@@ -97,7 +97,7 @@ class LessonCardTest {
         .contains("3 of 4 parts right", "You wrote: 10 crank degrees. It is: 20.0 crank degrees.")
         .contains("360/36 = 10.00 degrees");
     screen.fire("lesson-state-1");
-    assertThat(screen.words()).contains("read what happened, and choose again");
+    assertThat(screen.words()).contains("Read above what happened, and choose again");
     screen.fire("lesson-state-2");
     assertThat(screen.words())
         .contains("That is right, and you have said it: Only where that link");

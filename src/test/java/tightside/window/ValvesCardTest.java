@@ -283,6 +283,9 @@ class ValvesCardTest {
       screen.act(w -> {});
       assertThat(Screen.on(ValvesCardTest::cut)).as("%s", card).isEmpty();
     }
+    screen.act(w -> w.desk().look(look -> look.with(look.show().sideBySide(true))));
+    screen.act(w -> {});
+    assertThat(Screen.on(ValvesCardTest::cut)).as("side by side").isEmpty();
   }
 
   /** However large the text and small the window: both, or each by one key. */
