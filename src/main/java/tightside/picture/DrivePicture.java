@@ -174,9 +174,12 @@ public final class DrivePicture {
     for (ChainView view : frontFirst) {
       PartLabels.of(view, em).forEach(placer::place);
     }
-    for (ChainView view : frontFirst) {
-      PaintLabels.of(view, em).ifPresent(placer::place);
-    }
+    // Of one chain, or the labels of a drive of several would crowd out one another.
+    String painted = options.front().orElse(solution.chains().get(0).chain().name());
+    views.stream()
+        .filter(view -> view.chain().name().equals(painted))
+        .flatMap(view -> PaintLabels.of(view, em).stream())
+        .forEach(placer::place);
     if (schematic) {
       Notes.schematic(draft, em);
     }

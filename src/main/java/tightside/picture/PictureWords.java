@@ -215,7 +215,10 @@ final class PictureWords {
       options.access().flatMap(access -> hiddenMarks(chain, access)).ifPresent(sentences::add);
       long cycles = PaintLabels.wholeCycles(solution.state());
       if (cycles != 0 && chain.fit().path().isPresent()) {
-        sentences.add(String.join(", ", PaintLabels.words(chain, cycles)) + ".");
+        sentences.add(
+            "Chain %s: %s."
+                .formatted(
+                    chain.chain().name(), String.join(", ", PaintLabels.words(chain, cycles))));
       }
       chain.tensioner().ifPresent(t -> sentences.add(String.join(", ", tensioner(t)) + "."));
     }

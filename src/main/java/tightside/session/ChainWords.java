@@ -125,10 +125,35 @@ record ChainWords(ChainSolution solution, boolean held, OptionalDouble runsOutPe
    *
    * @param turns of the crank since the reference position
    */
-  Sentence paint(long turns) {
-    int links = solution.chain().links();
+  static Sentence paint(List<ChainWords> chains, long turns) {
+    if (chains.size() == 1) {
+      return chains.get(0).paint(turns);
+    }
+    List<String> moved =
+        chains.stream()
+            .map(c -> "%s of %d on %s".formatted(links(c.on()), c.links(), c.name()))
+            .toList();
+    List<String> again =
+        chains.stream().map(c -> c.solution.realignCrankTurns().toString()).toList();
+    return new Sentence(
+        Topic.PAINT,
+        "After %s the painted links stand %s further on, and meet the marks again after %s turns."
+            .formatted(turned(turns), Words.list(moved, "and"), Words.list(again, "and")));
+  }
+
+  private int links() {
+    return solution.chain().links();
+  }
+
+  /** Links by which the chain has moved on, less whole rounds. */
+  private double on() {
+    return solution.advancePitches() - links() * Math.floor(solution.advancePitches() / links());
+  }
+
+  private Sentence paint(long turns) {
+    int links = links();
     BigInteger again = solution.realignCrankTurns();
-    double on = solution.advancePitches() - links * Math.floor(solution.advancePitches() / links);
+    double on = on();
     if (BigInteger.valueOf(turns).mod(again).signum() == 0) {
       return new Sentence(
           Topic.PAINT,

@@ -197,9 +197,11 @@ public final class SessionView {
       String name = chain.chain().name();
       sentences.addAll(stands(name));
       sentences.addAll(counts.get(name).sentences());
-      if (wholeCycles() != 0) {
-        sentences.add(words(name).paint(2 * wholeCycles()));
-      }
+    }
+    if (wholeCycles() != 0) {
+      List<ChainWords> chains =
+          solution.chains().stream().map(chain -> words(chain.chain().name())).toList();
+      sentences.add(ChainWords.paint(chains, 2 * wholeCycles()));
     }
     sentences.sort(Comparator.comparing(Sentence::topic));
     return sentences;

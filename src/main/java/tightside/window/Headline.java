@@ -17,6 +17,9 @@ import tightside.timing.State;
  */
 record Headline(String text, Tone tone) {
 
+  /** More sentences than these leave the picture too little room. */
+  private static final int MOST = 3;
+
   /** How it is to be taken. */
   enum Tone {
     PLAIN,
@@ -78,7 +81,15 @@ record Headline(String text, Tone tone) {
     }
     List<Sentence> shafts = about(sentences, Topic.SHAFT);
     List<Sentence> said = shafts.isEmpty() ? about(sentences, Topic.TENSIONER) : shafts;
-    return new Headline(joined(said), Tone.PLAIN);
+    return new Headline(brief(said), Tone.PLAIN);
+  }
+
+  /** Said in full as long as they are few; all of them stand on the card Table. */
+  private static String brief(List<Sentence> said) {
+    return said.size() <= MOST
+        ? joined(said)
+        : joined(said.subList(0, MOST - 1))
+            + " %d more are to be read on the card Table.".formatted(said.size() - MOST + 1);
   }
 
   /**
@@ -88,7 +99,7 @@ record Headline(String text, Tone tone) {
     String said = String.join(" ", counted);
     boolean fits =
         view.snapshot().drive().chains().stream().allMatch(chain -> view.countsFit(chain.name()));
-    String shafts = joined(about(view.sentences(), Topic.SHAFT));
+    String shafts = brief(about(view.sentences(), Topic.SHAFT));
     String drawn = anyOff(view) ? " As drawn, " + uncapitalised(shafts) : "";
     return fits
         ? new Headline(said + drawn, Tone.PLAIN)

@@ -22,6 +22,8 @@ final class PictureHand {
   private static final String HINT =
       "Drag to turn the crank, or roll the wheel: down turns it on, up back; with Ctrl by a tooth.";
 
+  private static final double HINT_WIDTH = 260;
+
   private final PictureCanvas canvas;
   private final Desk desk;
   private Drive known;
@@ -29,7 +31,9 @@ final class PictureHand {
   private Swing swing;
   private Lifting lifting;
   private long taken;
-  private boolean told;
+
+  /** Made when the hand is first over the picture, and put away once it has turned it. */
+  private Optional<Tooltip> hint = Optional.empty();
 
   PictureHand(PictureCanvas canvas, Desk desk) {
     this.canvas = canvas;
@@ -85,6 +89,7 @@ final class PictureHand {
     if (swing == null) {
       return;
     }
+    knows();
     double step = swing.to(point(e));
     if (swing.wheel().crank()) {
       desk.act(now -> Turns.by(now, step));
@@ -93,10 +98,17 @@ final class PictureHand {
     }
   }
 
+  private void knows() {
+    hint.ifPresent(tip -> Tooltip.uninstall(canvas, tip));
+  }
+
   private void hint(MouseEvent e) {
-    if (!told) {
-      told = true;
-      Tooltip.install(canvas, new Tooltip(HINT));
+    if (hint.isEmpty()) {
+      Tooltip tip = new Tooltip(HINT);
+      tip.setWrapText(true);
+      tip.setMaxWidth(HINT_WIDTH);
+      Tooltip.install(canvas, tip);
+      hint = Optional.of(tip);
     }
     canvas.setCursor(sprocketAt(point(e)).isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
   }
@@ -104,6 +116,7 @@ final class PictureHand {
   /** Rolled down, toward the hand, it turns on, as a page goes on. */
   private void wheel(ScrollEvent e) {
     if (e.getDeltaY() != 0) {
+      knows();
       int way = e.getDeltaY() < 0 ? 1 : -1;
       if (e.isControlDown()) {
         desk.act(now -> Turns.byTeeth(now, way));

@@ -113,6 +113,22 @@ class SessionViewTest {
                 + " the marks again 118 turns after the reference position.");
   }
 
+  /** Several chains in one sentence, or it would leave the picture no room. */
+  @Test
+  void afterTwoTurns_everyChainsPaintInOneSentence() {
+    Snapshot stages = Snapshot.opened(TwoStages.drive(), "stages");
+    List<String> paint =
+        SessionView.of(Turns.byTwoTurns(stages).after()).sentences().stream()
+            .filter(s -> s.topic() == Topic.PAINT)
+            .map(Sentence::text)
+            .toList();
+    assertThat(paint).hasSize(1);
+    assertThat(paint.get(0))
+        .matches(
+            "After 2 turns the painted links stand [0-9]+ of [0-9]+ on lower and [0-9]+ of [0-9]+ on"
+                + " upper further on, and meet the marks again after [0-9]+ and [0-9]+ turns[.]");
+  }
+
   @Test
   void afterTheAnsweredTurns_paintMeetsTheMarks() {
     assertThat(said(Turns.to(OPENED, 118 * 360).after(), Topic.PAINT))

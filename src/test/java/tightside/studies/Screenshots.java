@@ -72,6 +72,7 @@ public final class Screenshots {
       shoot("counted", "two-cams-arm", size, Bench.Card.COUNT, Screenshots::counted);
       shoot("reseated", "v-six-two-stages", size, Bench.Card.RESEAT, Screenshots::reseated);
       shoot("worn", "two-cams-arm", size, Bench.Card.WEAR, Screenshots::worn);
+      shoot("all-worn", "v-six-two-stages", size, Bench.Card.WEAR, Screenshots::allWorn);
       shoot("loose", "two-cams-arm", size, Bench.Card.WEAR, Screenshots::loose);
       shoot("under-cover", "two-cams-arm", size, Bench.Card.COUNT, Screenshots::covered);
       shoot("covered", "v-six-two-stages", size, Bench.Card.COUNT, Screenshots::covered);
@@ -194,6 +195,14 @@ public final class Screenshots {
 
   private static void worn(Desk desk) {
     desk.act(now -> Edits.stretch(now, "main", 1.1));
+  }
+
+  private static void allWorn(Desk desk) {
+    desk.now()
+        .drive()
+        .chains()
+        .forEach(chain -> desk.act(now -> Edits.stretch(now, chain.name(), 0.3)));
+    desk.act(Turns::byTwoTurns);
   }
 
   private static void loose(Desk desk) {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tightside.drive.Chain;
 import tightside.drive.Seen;
 import tightside.session.Edits;
 import tightside.session.Sentence;
@@ -18,6 +20,10 @@ import tightside.timing.Seat;
 /** Whatever state a drive is in, what is said of it reads as whole sentences. */
 class HeadlineTest {
 
+  private static final String[] MODELS = {
+    "v-six-two-stages", "one-cam-no-tensioner", "counterclockwise-balancers", "counted-by-hand"
+  };
+
   private static final Snapshot OPENED = Models.opened("two-cams-arm");
 
   private static Snapshot counted(Snapshot now, String from, String to, String links) {
@@ -28,7 +34,8 @@ class HeadlineTest {
     Snapshot worn = Edits.stretch(OPENED, "main", 1.5).after();
     Snapshot oneCount = counted(OPENED, "intake", "exhaust", "17");
     Snapshot off = Edits.reseat(OPENED, new Seat("main", "exhaust"), 1).after();
-    return Stream.of(
+    Stream<Snapshot> one =
+        Stream.of(
             OPENED,
             worn,
             off,
@@ -40,8 +47,18 @@ class HeadlineTest {
             Edits.cover(oneCount, Seen.COVER_ON).after(),
             counted(oneCount, "exhaust", "crank", "52"),
             counted(counted(oneCount, "exhaust", "crank", "51"), "crank", "intake", "51"),
-            counted(counted(OPENED, "intake", "exhaust", "30"), "exhaust", "crank", "37"))
-        .toList();
+            counted(counted(OPENED, "intake", "exhaust", "30"), "exhaust", "crank", "37"));
+    return Stream.concat(one, Stream.of(MODELS).flatMap(HeadlineTest::ofModel)).toList();
+  }
+
+  /** As opened, each chain worn, and turned back. */
+  private static Stream<Snapshot> ofModel(String name) {
+    Snapshot opened = Models.opened(name);
+    Snapshot worn = opened;
+    for (Chain chain : opened.drive().chains()) {
+      worn = Edits.stretch(worn, chain.name(), 0.3).after();
+    }
+    return Stream.of(opened, worn, Turns.by(worn, -30).after(), Turns.by(opened, 720).after());
   }
 
   @ParameterizedTest
@@ -57,6 +74,15 @@ class HeadlineTest {
                   .doesNotContainPattern("[.] [a-z]")
                   .doesNotContain("...", "more below");
             });
+  }
+
+  @Test
+  void ofManyShaftsItSaysWhereToReadTheRest() {
+    Snapshot worn = ofModel("v-six-two-stages").toList().get(1);
+    assertThat(SessionView.of(worn).shaftRows()).hasSizeGreaterThan(5);
+    assertThat(Headline.of(SessionView.of(worn)).text())
+        .matches(
+            "(The [a-z-]+ shaft stands [^.]+[.][^.]+[.][^.]+[.] ){2}[0-9] more are .*Table[.]");
   }
 
   @ParameterizedTest
