@@ -101,6 +101,7 @@ final class WhyCard extends Card {
 
   private CheckBox tick(WhyForm.Field field) {
     CheckBox box = new CheckBox(field.words());
+    box.setAccessibleText(field.words());
     box.setId(field.id());
     box.setWrapText(true);
     box.setOnAction(
