@@ -8,16 +8,16 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tightside.files.Demo;
 import tightside.files.JobFolder;
-import tightside.picture.PictureOptions;
 import tightside.session.SessionView;
-import tightside.session.Snapshot;
 
 /** The window as a program of its own. */
 public final class BenchApp extends Application {
@@ -37,10 +37,11 @@ public final class BenchApp extends Application {
   private boolean warned;
   private Runnable leave = () -> {};
 
-  private static Consumer<Stage> whenShown = stage -> {};
+  private static Consumer<Stage> whenSeen = stage -> {};
+  private static Consumer<Stage> whenFurnished = stage -> {};
 
   /** Read and solved on another core while the toolkit starts. */
-  private static final CompletableFuture<Snapshot> FIRST =
+  private static final CompletableFuture<SessionView> FIRST =
       CompletableFuture.supplyAsync(BenchApp::demo);
 
   /** Opens the window and returns when it is closed. */
@@ -51,24 +52,45 @@ public final class BenchApp extends Application {
   /**
    * Opens the window.
    *
-   * @param shown is told of the window once it is shown
+   * @param seen is told of the window once it is shown, with nothing but the drive in it
+   * @param furnished is told of it once all is in it
    */
-  public static void open(Consumer<Stage> shown) {
-    whenShown = shown;
+  public static void open(Consumer<Stage> seen, Consumer<Stage> furnished) {
+    whenSeen = seen;
+    whenFurnished = furnished;
     open();
   }
 
-  private static Snapshot demo() {
-    Snapshot demo = Opening.opened(Demo.model(), "the demo");
-    Captions.of(SessionView.of(demo).solution(), PictureOptions.labelled(Optional.empty(), 1));
-    return demo;
+  private static SessionView demo() {
+    return SessionView.of(Opening.opened(Demo.model(), "the demo"));
   }
 
+  /** Shows the drive, and makes all that stands round it once it is seen. */
   @Override
   public void start(Stage stage) {
+    Scene scene = BenchWindow.ground();
+    FirstSight sight = new FirstSight();
+    scene.setRoot(sight);
+    stage.setTitle("Tightside");
+    stage.setScene(scene);
+    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+    stage.setX(screen.getMinX());
+    stage.setY(screen.getMinY());
+    stage.setWidth(screen.getWidth());
+    stage.setHeight(screen.getHeight());
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
+    sight.show(FIRST.join());
+    stage.show();
+    whenSeen.accept(stage);
+    new Soon(() -> furnish(stage, scene, sight.picture())).start();
+  }
+
+  private void furnish(Stage stage, Scene scene, PictureCanvas picture) {
     JobSetting jobs =
         new JobSetting(Clock.systemDefaultZone(), jobFolder(), saver, new JobChooser(stage));
-    BenchWindow window = new BenchWindow(FIRST.join(), worker, () -> choose(stage), jobs);
+    BenchWindow window =
+        new BenchWindow(scene, picture, FIRST.join(), worker, () -> choose(stage), jobs);
     stage.setOnCloseRequest(
         e -> {
           if (!window.jobIsSafe() && !warned) {
@@ -78,17 +100,30 @@ public final class BenchApp extends Application {
           }
         });
     leave = window::leave;
-    stage.setTitle("Tightside");
-    stage.setScene(window.sceneOf());
-    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-    stage.setX(screen.getMinX());
-    stage.setY(screen.getMinY());
-    stage.setWidth(screen.getWidth());
-    stage.setHeight(screen.getHeight());
-    stage.setMinWidth(LEAST_WIDTH);
-    stage.setMinHeight(LEAST_HEIGHT);
-    stage.show();
-    whenShown.accept(stage);
+    whenFurnished.accept(stage);
+  }
+
+  /** Runs what takes long, but not before what was shown is on the screen. */
+  private static final class Soon extends AnimationTimer {
+
+    /** A pulse waits until the frame of the last one is drawn; then its pixels are on their way. */
+    private static final int PULSES = 3;
+
+    private final Runnable action;
+    private int pulses;
+
+    Soon(Runnable action) {
+      this.action = action;
+    }
+
+    @Override
+    public void handle(long now) {
+      pulses++;
+      if (pulses == PULSES) {
+        stop();
+        action.run();
+      }
+    }
   }
 
   private static ExecutorService thread(String name) {

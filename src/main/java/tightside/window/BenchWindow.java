@@ -41,13 +41,13 @@ public final class BenchWindow {
   private final Player player;
   private final TopBar top;
   private final TurnBar turns;
-  private final PictureCanvas picture = new PictureCanvas();
-  private final GhostCanvas ghost = new GhostCanvas(picture);
-  private final StackPane drive = new StackPane(picture, ghost);
+  private final PictureCanvas picture;
+  private final GhostCanvas ghost;
+  private final StackPane drive;
   private final PictureCanvas kept = new PictureCanvas();
   private final StackPane keptDrive = new StackPane(kept, letter("A"));
   private final Label now = letter("B");
-  private final HBox large = new HBox(drive);
+  private final HBox large;
   private final BorderPane pane = new BorderPane();
   private Optional<Projected> projected = Optional.empty();
   private Optional<Card.Stage> laid = Optional.empty();
@@ -70,14 +70,31 @@ public final class BenchWindow {
    * @param chooser asks the person for a file
    */
   public BenchWindow(Snapshot first, Executor worker, Supplier<Optional<Path>> chooser) {
-    this(first, worker, chooser, JobSetting.passing(worker));
+    this(
+        ground(),
+        new PictureCanvas(),
+        SessionView.of(first),
+        worker,
+        chooser,
+        JobSetting.passing(worker));
   }
 
   /**
+   * @param scene is filled with all of the window
+   * @param picture draws the drive, and may have drawn it already
    * @param jobs what the keeping of jobs hangs on
    */
   public BenchWindow(
-      Snapshot first, Executor worker, Supplier<Optional<Path>> chooser, JobSetting jobs) {
+      Scene scene,
+      PictureCanvas picture,
+      SessionView first,
+      Executor worker,
+      Supplier<Optional<Path>> chooser,
+      JobSetting jobs) {
+    this.picture = picture;
+    ghost = new GhostCanvas(picture);
+    drive = new StackPane(picture, ghost);
+    large = new HBox(drive);
     desk = new Desk(first);
     keeper = new JobKeeper(desk, jobs, Platform::runLater);
     player = new Player(desk);
@@ -87,7 +104,8 @@ public final class BenchWindow {
     open = () -> chooser.get().ifPresent(opening::open);
     top = new TopBar(desk, open, this::toggleKeys);
     new PictureHand(picture, desk);
-    scene = scene();
+    this.scene = scene;
+    furnish();
     scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> keys().press(e, picture));
     desk.watch(this::changed);
     bench.whenTurned(this::lay);
@@ -95,7 +113,12 @@ public final class BenchWindow {
     JobsFound.tellOfHurry(jobs, bench.jobs(), bench.problems(), worker, Platform::runLater);
   }
 
-  private Scene scene() {
+  /** A scene with nothing in it. */
+  static Scene ground() {
+    return new Scene(new StackPane(), 1280, 800, PAPER);
+  }
+
+  private void furnish() {
     room.getStyleClass().add("sentence-room");
     VBox left = new VBox(large, room);
     VBox.setVgrow(large, Priority.ALWAYS);
@@ -111,10 +134,9 @@ public final class BenchWindow {
     left.getStyleClass().add("drive-room");
     root.getChildren().add(new LeastRoom(pane));
     root.getStyleClass().add("window");
-    Scene built = new Scene(root, 1280, 800, PAPER);
-    built.getStylesheets().add("/tightside/window/bench.css");
-    built.addPreLayoutPulseListener(this::refresh);
-    return built;
+    scene.setRoot(root);
+    scene.getStylesheets().add("/tightside/window/bench.css");
+    scene.addPreLayoutPulseListener(this::refresh);
   }
 
   /** Gives the drive its room, and what a card shows large. */

@@ -25,9 +25,9 @@ public final class Desk {
   /** What lay here before a lesson began. */
   private Optional<History> former = Optional.empty();
 
-  Desk(Snapshot first) {
-    history = History.opened(first);
-    view = SessionView.of(first);
+  Desk(SessionView first) {
+    history = History.opened(first.snapshot());
+    view = first;
   }
 
   History history() {

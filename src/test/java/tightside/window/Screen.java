@@ -27,6 +27,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.testfx.api.FxToolkit;
+import tightside.session.SessionView;
 import tightside.session.Snapshot;
 
 /**
@@ -58,7 +59,12 @@ final class Screen {
           window =
               jobs.isPresent()
                   ? new BenchWindow(
-                      first, waiting::add, () -> chosen, jobs.get().apply(waiting::add))
+                      BenchWindow.ground(),
+                      new PictureCanvas(),
+                      SessionView.of(first),
+                      waiting::add,
+                      () -> chosen,
+                      jobs.get().apply(waiting::add))
                   : new BenchWindow(first, waiting::add, () -> chosen);
           stage.setScene(window.sceneOf());
           stage.setX(0);
