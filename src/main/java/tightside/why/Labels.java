@@ -15,16 +15,21 @@ final class Labels {
 
   private static final double GAP = 2.4;
   private static final double ROW = 4.6;
-  private static final int RINGS = 7;
+  private static final int RINGS = 9;
   private static final int WAYS = 8;
   private static final double CLEAR = 0.5;
+  private static final double CLOSE = 0.8;
+  private static final double FAR = 6;
 
   /** What it costs to stand on a line, beside one ring further out. */
-  private static final double CROSSED = 6;
+  static final double CROSSED = 9;
+
+  /** What it costs to stand nearer to another name's line. */
+  private static final double MISTAKEN = 5;
 
   private final Sketch sketch;
   private final Bounds room;
-  private final List<Vector2D[]> lines = new ArrayList<>();
+  private final List<Line> lines = new ArrayList<>();
   private double below;
 
   /**
@@ -37,9 +42,39 @@ final class Labels {
     this.below = below;
   }
 
-  /** Words had better not stand on this line. */
-  void line(Vector2D from, Vector2D to) {
-    lines.add(new Vector2D[] {from, to});
+  /**
+   * A line that words had better not stand on.
+   *
+   * @param of what it is named by; empty for a line without a name
+   * @param points close to each other
+   */
+  private record Line(String of, List<Vector2D> points, double cost) {
+
+    double distance(Bounds box) {
+      return points.stream().mapToDouble(p -> distance(box, p)).min().orElseThrow();
+    }
+
+    private static double distance(Bounds box, Vector2D p) {
+      double x = Math.max(0, Math.max(box.left() - p.getX(), p.getX() - box.right()));
+      double y = Math.max(0, Math.max(box.bottom() - p.getY(), p.getY() - box.top()));
+      return Math.hypot(x, y);
+    }
+  }
+
+  /**
+   * Words had better not stand on this line.
+   *
+   * @param of the name that it is to have; empty for none
+   */
+  void line(String of, List<Vector2D> points, double cost) {
+    List<Vector2D> close = new ArrayList<>();
+    for (int i = 0; i + 1 < points.size(); i++) {
+      int steps = (int) Math.ceil(points.get(i).distance(points.get(i + 1)) / CLOSE);
+      for (int k = 0; k <= steps; k++) {
+        close.add(points.get(i).lerp(points.get(i + 1), steps == 0 ? 0 : k / (double) steps));
+      }
+    }
+    lines.add(new Line(of, close, cost));
   }
 
   /** How far down the picture goes. */
@@ -50,6 +85,7 @@ final class Labels {
   /** Writes a name beside one of several points; the first is the best. */
   void place(String words, List<Vector2D> points, Ink ink) {
     Shape.Text best = null;
+    Vector2D named = points.get(0);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < points.size(); i++) {
       for (int ring = 0; ring < RINGS; ring++) {
@@ -57,10 +93,11 @@ final class Labels {
           Shape.Text text = at(words, points.get(i), ring, way, ink);
           double cost = ring + 0.4 * i + 0.1 * way;
           if (cost < least && free(text.bounds())) {
-            cost += CROSSED * crossings(text.bounds());
+            cost += onLines(words, text.bounds());
             if (cost < least) {
               least = cost;
               best = text;
+              named = points.get(i);
             }
           }
         }
@@ -70,7 +107,20 @@ final class Labels {
       below -= ROW;
       best = Sketch.text(words, Vector2D.of(room.left(), below), ink, Shape.Align.LEFT);
     }
+    lead(named, best.bounds());
     sketch.write(best);
+  }
+
+  /** A thin line from what is named to a name that stands far off. */
+  private void lead(Vector2D named, Bounds box) {
+    Vector2D end =
+        Vector2D.of(
+            Math.max(box.left(), Math.min(box.right(), named.getX())),
+            Math.max(box.bottom(), Math.min(box.top(), named.getY())));
+    double far = named.distance(end);
+    if (far > FAR) {
+      sketch.line(Ink.LEADER, named.lerp(end, GAP / far), named.lerp(end, 1 - CLEAR / far));
+    }
   }
 
   private static Shape.Text at(String words, Vector2D point, int ring, int way, Ink ink) {
@@ -87,18 +137,19 @@ final class Labels {
     return room.holds(bounds) && sketch.words().stream().noneMatch(wide::overlaps);
   }
 
-  private int crossings(Bounds bounds) {
-    int crossed = 0;
-    for (Vector2D[] line : lines) {
-      double length = line[0].distance(line[1]);
-      int steps = (int) Math.ceil(length / 0.8);
-      for (int i = 0; i <= steps; i++) {
-        if (bounds.touchedBy(line[0].lerp(line[1], steps == 0 ? 0 : i / (double) steps), 0.3)) {
-          crossed++;
-          break;
-        }
+  private double onLines(String words, Bounds box) {
+    double cost = 0;
+    double own = Double.POSITIVE_INFINITY;
+    double others = Double.POSITIVE_INFINITY;
+    for (Line line : lines) {
+      double distance = line.distance(box);
+      cost += distance < CLEAR ? line.cost() : 0;
+      if (line.of().equals(words)) {
+        own = Math.min(own, distance);
+      } else if (!line.of().isEmpty()) {
+        others = Math.min(others, distance);
       }
     }
-    return crossed;
+    return cost + (Double.isFinite(own) && others < own - CLOSE ? MISTAKEN : 0);
   }
 }

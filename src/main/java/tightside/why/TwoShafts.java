@@ -44,7 +44,7 @@ final class TwoShafts {
   }
 
   Picture drawn() {
-    ring(spread(2, Ink.GHOST));
+    labels.line("", spread(2, Ink.GHOST), Labels.CROSSED / 2);
     spread(1, Ink.ERROR);
     axes();
     Vector2D here = at(forced.read().x(), forced.read().y());
@@ -91,7 +91,7 @@ final class TwoShafts {
 
   private void axis(Vector2D from, Vector2D to) {
     sketch.line(Ink.GROUND, from, to);
-    labels.line(from, to);
+    labels.line("", List.of(from, to), Labels.CROSSED);
   }
 
   /** So many spreads round what was read. */
@@ -110,12 +110,6 @@ final class TwoShafts {
     return points;
   }
 
-  private void ring(List<Vector2D> points) {
-    for (int i = 0; i < ROUND; i++) {
-      labels.line(points.get(i), points.get(i + 1));
-    }
-  }
-
   /** Draws what one explanation forces; returns where its name may stand, the best first. */
   private List<Vector2D> draw(Forced.Line line) {
     if (line.points().size() == 1) {
@@ -124,7 +118,6 @@ final class TwoShafts {
       sketch.words().add(Bounds.around(at, 2 * DOT, 2 * DOT));
       return List.of(at);
     }
-    Ink ink = line.probability() >= 0.5 ? Ink.TIGHT : Ink.NO_CHAIN;
     List<Vector2D> run = new ArrayList<>();
     List<Vector2D> all = new ArrayList<>();
     for (int i = 0; i + 1 < line.points().size(); i++) {
@@ -132,24 +125,28 @@ final class TwoShafts {
       if (inside.isPresent()) {
         Vector2D from = inside.get()[0];
         if (!run.isEmpty() && run.get(run.size() - 1).distance(from) > 1e-6) {
-          sketch.path(ink, run, false);
-          run.clear();
+          drawn(line, run);
+          run = new ArrayList<>();
         }
         if (run.isEmpty()) {
           run.add(from);
         }
         run.add(inside.get()[1]);
-        labels.line(from, inside.get()[1]);
         all.add(from.lerp(inside.get()[1], 0.5));
         all.add(inside.get()[1]);
       }
     }
     if (!run.isEmpty()) {
-      sketch.path(ink, run, false);
+      drawn(line, run);
     }
     Vector2D nought = at(0, 0);
     all.sort(Comparator.comparingDouble(p -> -p.distance(nought)));
     return all;
+  }
+
+  private void drawn(Forced.Line line, List<Vector2D> run) {
+    sketch.path(line.probability() >= 0.5 ? Ink.TIGHT : Ink.NO_CHAIN, run, false);
+    labels.line(Told.name(line), run, Labels.CROSSED);
   }
 
   /** The part of a piece that lies in the picture (Liang and Barsky's clipping). */

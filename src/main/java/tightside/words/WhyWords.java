@@ -3,6 +3,7 @@ package tightside.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tightside.reasoning.Answer;
 import tightside.reasoning.Cause;
 import tightside.reasoning.Condition;
@@ -17,6 +18,8 @@ public final class WhyWords {
 
   /** Groups below this are left out, but for those that always deserve a row. */
   public static final double SHOWN = 0.005;
+
+  private static final int RIVALS = 2;
 
   private WhyWords() {}
 
@@ -76,6 +79,7 @@ public final class WhyWords {
     for (int i = 0; i < first.factors().size(); i++) {
       Reading reading = answer.evidence().readings().get(i);
       String expected = first.foreseen().get(i).map(f -> ": " + expected(reading, f)).orElse("");
+      expected += beside(answer, i);
       lines.add(
           "times %s for reading %d, %s%s"
               .formatted(
@@ -83,6 +87,19 @@ public final class WhyWords {
     }
     lines.add("that makes " + Numbers.fixed(100 * first.probability(), 1) + " %");
     return lines;
+  }
+
+  /** How the explanations that come next fare with a reading. */
+  private static String beside(Answer answer, int reading) {
+    String rivals =
+        answer.groups().stream()
+            .skip(1)
+            .map(Group::first)
+            .filter(w -> w.foreseen().get(reading).isPresent())
+            .limit(RIVALS)
+            .map(w -> ExplainWords.brief(w.what()) + ": " + briefly(w.foreseen().get(reading)))
+            .collect(Collectors.joining("; "));
+    return rivals.isEmpty() ? "" : " (" + rivals + ")";
   }
 
   /** What is read, in a word or two. */
