@@ -24,6 +24,13 @@ final class Projected extends VBox {
   /** Names of sprockets, beside the words of the bench. */
   private static final double RINGS = 2;
 
+  /** Ems across and down, however large the window and its other text: a class sits far off. */
+  private static final double WIDE_EMS = 91;
+
+  private static final double HIGH_EMS = 51;
+
+  private double em = BenchWindow.TYPE;
+  private SessionView view;
   private final PictureCanvas picture = new PictureCanvas();
   private final Rings rings = new Rings(picture);
   private final StackPane drive = new StackPane(picture, rings);
@@ -68,7 +75,19 @@ final class Projected extends VBox {
     getChildren().addAll(question, middle, caution);
   }
 
-  void show(SessionView view) {
+  @Override
+  protected void layoutChildren() {
+    double fits = Math.min(getWidth() / WIDE_EMS, getHeight() / HIGH_EMS);
+    if (view != null && fits > 1 && Math.abs(fits - em) > 0.01) {
+      em = fits;
+      setStyle("-fx-font-size: " + em + "px;");
+      show(view);
+    }
+    super.layoutChildren();
+  }
+
+  void show(SessionView next) {
+    view = next;
     Optional<ShowItem> item = ShowItem.shown(view);
     Look look = view.snapshot().look();
     question.setText(item.map(ShowItem::question).orElse("Nothing can be counted here."));
@@ -89,10 +108,7 @@ final class Projected extends VBox {
     }
     if (shown == drive) {
       picture.show(view);
-      rings.show(
-          view.snapshot().drive(),
-          item.map(ShowItem::ends).orElse(List.of()),
-          RINGS * BenchWindow.emPixels(look));
+      rings.show(view.snapshot().drive(), item.map(ShowItem::ends).orElse(List.of()), RINGS * em);
     } else {
       valve(view, item.flatMap(ShowItem::valve).orElseThrow());
     }
@@ -101,7 +117,7 @@ final class Projected extends VBox {
   private void valve(SessionView view, int which) {
     Look look = view.snapshot().look();
     ValveReading reading = ValveReading.of(view, which).orElseThrow();
-    gap.show(reading, false, CHART * BenchWindow.emPixels(look));
+    gap.show(reading, false, CHART * em);
     chamber.show(reading);
     Controls.visible(gap, look.show().answered());
   }

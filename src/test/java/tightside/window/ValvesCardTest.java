@@ -288,6 +288,32 @@ class ValvesCardTest {
     assertThat(Screen.on(ValvesCardTest::cut)).as("side by side").isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({"1280, 720, 100", "1280, 720, 150", "1920, 1080, 200"})
+  void largeForAClassNothingIsCutOffAtAnySizeOfText(double width, double height, int percent) {
+    screen.size(width, height);
+    behind();
+    twoTurnsOn();
+    screen.act(w -> w.desk().look(look -> look.textSteps((percent - 100) / 10)));
+    screen.act(w -> w.picture().requestFocus());
+    screen.press(KeyCode.F11);
+    screen.act(w -> {});
+    screen.act(w -> {});
+    double high = screen.window().sceneOf().getHeight();
+    assertThat(styled("giant").getText()).isEqualTo("0.0 mm");
+    Bounds giant = Screen.on(() -> styled("giant").localToScene(styled("giant").getLayoutBounds()));
+    Bounds note =
+        Screen.on(() -> styled("giant-note").localToScene(styled("giant-note").getLayoutBounds()));
+    Bounds said =
+        Screen.on(() -> styled("sentence").localToScene(styled("sentence").getLayoutBounds()));
+    assertThat(giant.getHeight())
+        .as("a line, an eighth of the height")
+        .isBetween(high / 9, high / 4);
+    assertThat(note.getMaxY()).isLessThanOrEqualTo(said.getMinY() + 1);
+    assertThat(said.getMaxY()).isLessThanOrEqualTo(high);
+    assertThat(inSight(GapView.class, width / 3, height / 4)).isTrue();
+  }
+
   /** However large the text and small the window: both, or each by one key. */
   @ParameterizedTest
   @CsvSource({
@@ -319,7 +345,7 @@ class ValvesCardTest {
   }
 
   private static boolean inSight(Class<?> kind, double width, double height) {
-    double right = screen.window().sceneOf().getWidth();
+    double high = screen.window().sceneOf().getWidth();
     return screen.all().stream()
         .filter(n -> kind.isInstance(n) && n.getScene() != null)
         .map(n -> n.localToScene(n.getLayoutBounds()))
