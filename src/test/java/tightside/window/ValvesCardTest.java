@@ -349,8 +349,7 @@ class ValvesCardTest {
     return screen.all().stream()
         .filter(n -> kind.isInstance(n) && n.getScene() != null)
         .map(n -> n.localToScene(n.getLayoutBounds()))
-        .anyMatch(
-            b -> b.getWidth() >= width && b.getHeight() >= height && b.getMaxX() <= right + 1);
+        .anyMatch(b -> b.getWidth() >= width && b.getHeight() >= height && b.getMaxX() <= high + 1);
   }
 
   private static List<String> cut() {
