@@ -345,11 +345,12 @@ class ValvesCardTest {
   }
 
   private static boolean inSight(Class<?> kind, double width, double height) {
-    double high = screen.window().sceneOf().getWidth();
+    double right = screen.window().sceneOf().getWidth();
     return screen.all().stream()
         .filter(n -> kind.isInstance(n) && n.getScene() != null)
         .map(n -> n.localToScene(n.getLayoutBounds()))
-        .anyMatch(b -> b.getWidth() >= width && b.getHeight() >= height && b.getMaxX() <= high + 1);
+        .anyMatch(
+            b -> b.getWidth() >= width && b.getHeight() >= height && b.getMaxX() <= right + 1);
   }
 
   private static List<String> cut() {
