@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Weighs explanations of one drive. What can be wrong with the drive is worked out once; the
@@ -52,11 +54,12 @@ public final class Reasoner {
       Evidence evidence, List<Hypothesis> hypotheses, List<Weighed> weighed) {
     List<List<Weighed>> steps = new ArrayList<>();
     List<Map<Explanation, Foreseen>> foreseen = new ArrayList<>();
+    Set<Explanation> told = weighed.stream().map(Weighed::what).collect(Collectors.toSet());
     for (int i = 0; i < evidence.readings().size(); i++) {
       Evidence before = evidence.first(i);
       Weighing weighing = Weighing.of(faults, before, hypotheses);
       steps.add(weighing.weighed());
-      foreseen.add(foreseen(before, evidence.readings().get(i), weighing));
+      foreseen.add(foreseen(before, evidence.readings().get(i), weighing, told));
     }
     steps.add(weighed);
     return weighed.stream()
@@ -68,12 +71,13 @@ public final class Reasoner {
         .toList();
   }
 
-  private Map<Explanation, Foreseen> foreseen(Evidence before, Reading next, Weighing weighing) {
+  private Map<Explanation, Foreseen> foreseen(
+      Evidence before, Reading next, Weighing weighing, Set<Explanation> told) {
     Foresight foresight = new Foresight(faults, before, next);
     Map<Explanation, Foreseen> all = new HashMap<>();
     for (int i = 0; i < weighing.hypotheses().size(); i++) {
       Hypothesis hypothesis = weighing.hypotheses().get(i);
-      if (hypothesis.what().cause() != Cause.SEVERAL) {
+      if (told.contains(hypothesis.what())) {
         foresight
             .of(hypothesis, weighing.marginal(i))
             .ifPresent(f -> all.put(hypothesis.what(), f));

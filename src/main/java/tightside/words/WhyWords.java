@@ -35,7 +35,7 @@ public final class WhyWords {
 
   /** The members of a group that are shown. */
   public static List<Weighed> members(Group group) {
-    List<Weighed> likely = ExplainWords.likely(group);
+    List<Weighed> likely = group.probability() < SHOWN ? List.of() : ExplainWords.likely(group);
     return group.members().stream().filter(m -> likely.contains(m) || always(m)).toList();
   }
 
@@ -180,6 +180,6 @@ public final class WhyWords {
   public static String below() {
     return "Below each factor stands how far the reading lies from what the explanation led one to"
         + " expect, in spreads of that expectation, or how probable it made what was seen; for two"
-        + " things at once there are too many pairs to say.";
+        + " things at once, what the pair that is named led one to expect.";
   }
 }

@@ -164,6 +164,8 @@ class ReasonerTest {
     for (Weighed one : answer.explanations()) {
       double product = one.factors().stream().reduce(one.prior(), (a, b) -> a * b);
       assertThat(product).isCloseTo(one.probability(), within(1e-9));
+      assertThat(one.foreseen()).hasSameSizeAs(one.factors());
+      assertThat(one.foreseen().get(0)).as(one.what().cause().word()).isPresent();
     }
     assertThat(answer.explanations().stream().mapToDouble(Weighed::probability).sum())
         .isCloseTo(1, within(1e-9));
