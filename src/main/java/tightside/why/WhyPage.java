@@ -14,7 +14,6 @@ import tightside.print.Pdf;
 import tightside.reasoning.Answer;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
-import tightside.reasoning.Reading;
 import tightside.reasoning.Weighed;
 import tightside.words.CheckWords;
 import tightside.words.ExplainWords;
@@ -27,6 +26,7 @@ import tightside.words.WhyWords;
 public final class WhyPage {
 
   private static final int CHECKS = 3;
+  private static final int BLOCK = 4;
   private static final int SVG_WIDTH = 640;
 
   private WhyPage() {}
@@ -60,8 +60,7 @@ public final class WhyPage {
     content.put("spreads", WhyWords.spreads(answer.evidence()));
     content.put("factors", WhyWords.factors() + " " + WhyWords.below());
     content.put("picture", picture(answer));
-    content.put("heads", heads(answer));
-    content.put("rows", rows(answer));
+    content.put("blocks", blocks(answer));
     content.put("sums", WhyWords.sums(answer));
     content.put("notDrawn", ExplainWords.notDrawn());
     List<Map<String, Object>> checks = checks(answer);
@@ -92,15 +91,36 @@ public final class WhyPage {
         .toList();
   }
 
-  private static List<Map<String, Object>> heads(Answer answer) {
+  /** The table, cut into so many readings at a time as a sheet is wide. */
+  private static List<Map<String, Object>> blocks(Answer answer) {
+    List<Map<String, Object>> blocks = new ArrayList<>();
+    int readings = answer.evidence().readings().size();
+    for (int from = 0; from < readings; from += BLOCK) {
+      int to = Math.min(readings, from + BLOCK);
+      blocks.add(
+          Map.of(
+              "first",
+              from == 0,
+              "last",
+              to == readings,
+              "heads",
+              heads(answer, from, to),
+              "rows",
+              rows(answer, from, to)));
+    }
+    return blocks;
+  }
+
+  private static List<Map<String, Object>> heads(Answer answer, int from, int to) {
     List<Map<String, Object>> heads = new ArrayList<>();
-    for (Reading reading : answer.evidence().readings()) {
-      heads.add(Map.of("number", heads.size() + 1, "name", WhyWords.name(reading)));
+    for (int i = from; i < to; i++) {
+      String name = WhyWords.name(answer.evidence().readings().get(i));
+      heads.add(Map.of("number", i + 1, "name", name));
     }
     return heads;
   }
 
-  private static List<Map<String, Object>> rows(Answer answer) {
+  private static List<Map<String, Object>> rows(Answer answer, int from, int to) {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (Group group : WhyWords.shown(answer)) {
       String together = ExplainWords.percent(group.probability());
@@ -108,11 +128,11 @@ public final class WhyPage {
         rows.add(
             Map.of(
                 "words",
-                ExplainWords.clauseWithAmount(one),
+                from == 0 ? ExplainWords.clauseWithAmount(one) : WhyWords.brief(one.what()),
                 "prior",
                 small(one.prior()),
                 "factors",
-                factors(one),
+                factors(one, from, to),
                 "now",
                 small(one.probability()),
                 "together",
@@ -123,9 +143,9 @@ public final class WhyPage {
     return rows;
   }
 
-  private static List<Map<String, Object>> factors(Weighed one) {
+  private static List<Map<String, Object>> factors(Weighed one, int from, int to) {
     List<Map<String, Object>> factors = new ArrayList<>();
-    for (int i = 0; i < one.factors().size(); i++) {
+    for (int i = from; i < to; i++) {
       factors.add(
           Map.of(
               "by", ExplainWords.factor(one.factors().get(i)),

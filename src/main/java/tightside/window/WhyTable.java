@@ -1,29 +1,41 @@
 package tightside.window;
 
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import tightside.reasoning.Answer;
-import tightside.reasoning.Cause;
-import tightside.reasoning.Explanation;
 import tightside.reasoning.Group;
 import tightside.reasoning.Weighed;
 import tightside.words.ExplainWords;
 import tightside.words.Numbers;
 import tightside.words.WhyWords;
 
-/** Explanations as rows: prior, the factor of every reading, and what comes of them. */
+/**
+ * Explanations as rows: prior, the factor of every reading, and what comes of them; it scrolls
+ * sideways where there are more readings than room.
+ */
 final class WhyTable {
+
+  private static final double LEAST_WIDTH = 130;
 
   private WhyTable() {}
 
-  static GridPane of(Answer answer) {
+  static ScrollPane of(Answer answer) {
+    ScrollPane scroll = new ScrollPane(grid(answer));
+    scroll.setFitToWidth(true);
+    scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setAccessibleText("How the figures come about, a row for each explanation");
+    return scroll;
+  }
+
+  private static GridPane grid(Answer answer) {
     GridPane grid = new GridPane();
     grid.getStyleClass().add("why-table");
     ColumnConstraints first = new ColumnConstraints();
     first.setHgrow(Priority.ALWAYS);
-    first.setMinWidth(60);
+    first.setMinWidth(LEAST_WIDTH);
     grid.getColumnConstraints().add(first);
     int readings = answer.evidence().readings().size();
     grid.add(Controls.label("", "strong"), 0, 0);
@@ -42,7 +54,7 @@ final class WhyTable {
   }
 
   private static void addRow(GridPane grid, int row, Weighed one) {
-    grid.add(Controls.label(name(one.what())), 0, row);
+    grid.add(Controls.label(WhyWords.brief(one.what())), 0, row);
     grid.add(number(share(one.prior())), 1, row);
     int readings = one.factors().size();
     for (int i = 0; i < readings; i++) {
@@ -50,11 +62,6 @@ final class WhyTable {
       grid.add(number(ExplainWords.factor(one.factors().get(i)) + "\n" + off), 2 + i, row);
     }
     grid.add(number(share(one.probability())), 2 + readings, row);
-  }
-
-  private static String name(Explanation what) {
-    String brief = ExplainWords.brief(what);
-    return what.cause() == Cause.SEVERAL ? "two things at once, most likely " + brief : brief;
   }
 
   private static String share(double probability) {

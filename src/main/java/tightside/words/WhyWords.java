@@ -8,6 +8,7 @@ import tightside.reasoning.Answer;
 import tightside.reasoning.Cause;
 import tightside.reasoning.Condition;
 import tightside.reasoning.Evidence;
+import tightside.reasoning.Explanation;
 import tightside.reasoning.Foreseen;
 import tightside.reasoning.Group;
 import tightside.reasoning.Reading;
@@ -42,6 +43,12 @@ public final class WhyWords {
   private static boolean always(Weighed weighed) {
     Cause cause = weighed.what().cause();
     return cause == Cause.NONE || cause == Cause.SEVERAL || cause == Cause.OTHER;
+  }
+
+  /** An explanation in a few words, for a row of a table. */
+  public static String brief(Explanation what) {
+    String brief = ExplainWords.brief(what);
+    return what.cause() == Cause.SEVERAL ? "two things at once, most likely " + brief : brief;
   }
 
   /** What a spread is. */

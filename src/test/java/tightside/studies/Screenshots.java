@@ -227,6 +227,7 @@ public final class Screenshots {
     desk.act(now -> WhyEdits.note(now, "why-intake", "intake", "0.3"));
     desk.act(now -> WhyEdits.note(now, "why-exhaust", "exhaust", "-19.6 sd 0.8"));
     desk.act(now -> WhyEdits.note(now, "why-plunger-main", "plunger", "15"));
+    desk.act(now -> WhyEdits.tick(now, "why-turned", "turned", true));
   }
 
   private static void twoTurns(Desk desk) {
@@ -258,7 +259,9 @@ public final class Screenshots {
     }
     if (name.contains("-at-")) {
       double down = Double.parseDouble(name.substring(name.indexOf("-at-") + 4)) / 100;
-      ((ScrollPane) window.sceneOf().getRoot().lookup(".stage .scroll-pane")).setVvalue(down);
+      window.sceneOf().getRoot().lookupAll(".scroll-pane").stream()
+          .map(ScrollPane.class::cast)
+          .forEach(pane -> pane.setVvalue(down));
       window.sceneOf().getRoot().layout();
     }
     write(

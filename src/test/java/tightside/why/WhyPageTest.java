@@ -84,6 +84,22 @@ class WhyPageTest {
         .contains("worn chain main comes as near as");
   }
 
+  /** A sheet is wide enough for the factors of four readings. */
+  @Test
+  void manyReadingsAreToldInSeveralTables() {
+    Reading intake = angle("intake", -2);
+    Answer six = explain(intake, intake, intake, intake, angle("exhaust", -1.5), intake);
+    String html = WhyPage.html(DRIVE, six);
+    String[] tables = html.split("<thead>");
+    assertThat(tables).hasSize(3);
+    assertThat(tables[1])
+        .contains(">prior<", "x 4 intake", ">two things at once")
+        .doesNotContain("x 5", ">together<");
+    assertThat(tables[2])
+        .contains("x 5 exhaust", "x 6 intake", ">together<", ">two things at once")
+        .doesNotContain(">prior<");
+  }
+
   @Test
   void oneShaftIsALineAndNoneIsNoPicture() {
     Answer one = explain(angle("exhaust", -7));
