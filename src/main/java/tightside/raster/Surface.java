@@ -99,7 +99,21 @@ record Surface(int[] pixels, int width, int from, int end) {
               rimRedBlue * rim + fillRedBlue * filled,
               rimGreen * rim + fillGreen * filled,
               256 - rim - filled);
+      if (filled == 256) {
+        int next = unchanged(whole, within, start, i + 1, count);
+        Arrays.fill(pixels, target + i + 1, target + next, 0xFF000000 | colours.fill());
+        i = next - 1;
+      }
     }
+  }
+
+  /** The first pixel from one on where the cover changes. */
+  private static int unchanged(int[] whole, int[] within, int start, int from, int count) {
+    int next = from;
+    while (next < count && (whole[start + next] | within[start + next]) == 0) {
+      next++;
+    }
+    return next;
   }
 
   /** Lays a stamp, as far as it lies on these rows. */
