@@ -44,8 +44,17 @@ public final class BenchApp extends Application {
   private static final CompletableFuture<SessionView> FIRST =
       CompletableFuture.supplyAsync(BenchApp::demo);
 
+  /**
+   * To be called before the toolkit starts: by itself it draws no more than six parts of a frame
+   * apart, and beyond that joins them over all that lies between.
+   */
+  public static void settings() {
+    System.getProperties().putIfAbsent("prism.dirtyregioncount", "15");
+  }
+
   /** Opens the window and returns when it is closed. */
   public static void open() {
+    settings();
     launch(BenchApp.class);
   }
 

@@ -36,6 +36,9 @@ final class TurnRuler extends Region {
   /** After whole cycles the crank stands at both ends of the ruler. */
   private final Polygon other = new Polygon();
 
+  /** What the ruler was laid out for. */
+  private List<?> ruled = List.of();
+
   private int teeth = -1;
   private double degrees;
   private double told;
@@ -117,6 +120,11 @@ final class TurnRuler extends Region {
 
   @Override
   protected void layoutChildren() {
+    List<?> size = List.of(getWidth(), em(), teeth);
+    if (size.equals(ruled)) {
+      return;
+    }
+    ruled = size;
     double y = line(1.35 * em());
     lines.getElements().setAll(rule(y));
     for (int i = 0; i < numbers.size(); i++) {
@@ -159,7 +167,8 @@ final class TurnRuler extends Region {
 
   private void place() {
     double ofCycle = degrees - Math.floor(degrees / CYCLE) * CYCLE;
-    grip.setLayoutX(x(ofCycle));
+    // Moved, not laid out: the rest of the ruler stays as it is.
+    grip.setTranslateX(x(ofCycle));
     String made = turnsMade(degrees);
     if (!made.equals(turnsMade.getText())) {
       turnsMade.setText(made);

@@ -114,9 +114,13 @@ final class ValvesCard extends Card {
     drive = now.look().valves().drive();
     large.show(drive);
     Controls.visible(large, !roomy);
-    figures.setText(reading.get().room() + ", " + reading.get().where());
-    figures.pseudoClassStateChanged(Styling.CAUTION, reading.get().roomMm() <= 1e-6);
-    Controls.visible(figures, stage().isEmpty());
+    // Said large on the stage, and then not laid out here for every frame.
+    boolean here = stage().isEmpty();
+    Controls.visible(figures, here);
+    if (here) {
+      figures.setText(reading.get().room() + ", " + reading.get().where());
+      figures.pseudoClassStateChanged(Styling.CAUTION, reading.get().roomMm() <= 1e-6);
+    }
     stage.show(reading.get(), now.look(), em);
     cylinders.ifPresent(c -> c.show(reading.get().cylinder()));
     valves.ifPresent(v -> v.show(reading.get().valve()));

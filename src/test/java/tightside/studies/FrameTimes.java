@@ -24,6 +24,7 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 import tightside.session.Turns;
 import tightside.window.Bench;
+import tightside.window.BenchApp;
 import tightside.window.BenchWindow;
 
 /**
@@ -57,6 +58,7 @@ public final class FrameTimes {
     }
     System.setProperty("javafx.animation.fullspeed", "true");
     Headless.screen(1920, 1080);
+    BenchApp.settings();
     CountDownLatch done = new CountDownLatch(1);
     Platform.startup(() -> new Run(done, List.of(words).contains("valves")).begin());
     done.await();
