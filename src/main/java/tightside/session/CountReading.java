@@ -30,7 +30,7 @@ record CountReading(CountVerdict verdict, List<Sentence> sentences) {
       Typed typed = count.links(chain);
       typed
           .refusal()
-          .map(why -> "%s: %s".formatted(Words.strand(strand), why))
+          .map(why -> "The count from %s is not used: %s".formatted(Words.strand(strand), why))
           .ifPresent(text -> sentences.add(new Sentence(Topic.COUNTS, text)));
       if (typed instanceof Typed.Number number) {
         links.put(strand.from(), (long) number.value());

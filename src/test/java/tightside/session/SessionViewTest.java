@@ -195,7 +195,7 @@ class SessionViewTest {
     Snapshot snapshot = counted(Map.of("crank", "fifty", "intake", "18"));
     assertThat(said(snapshot, Topic.COUNTS)).hasSize(2);
     assertThat(said(snapshot, Topic.COUNTS).get(0))
-        .startsWith("crank to intake: \"fifty\" is no number");
+        .startsWith("The count from crank to intake is not used: \"fifty\" is no number");
     assertThat(VIEW.next(snapshot).verdict("main")).isInstanceOf(CountVerdict.Misplaced.class);
   }
 

@@ -45,6 +45,8 @@ class HeadlineTest {
             Edits.stretch(OPENED, "main", 0.4).after(),
             Edits.hold(OPENED, "main", 3).after(),
             Edits.cover(oneCount, Seen.COVER_ON).after(),
+            counted(OPENED, "intake", "exhaust", "9999"),
+            counted(oneCount, "exhaust", "crank", "many"),
             counted(oneCount, "exhaust", "crank", "52"),
             counted(counted(oneCount, "exhaust", "crank", "51"), "crank", "intake", "51"),
             counted(counted(OPENED, "intake", "exhaust", "30"), "exhaust", "crank", "37"));
@@ -74,6 +76,12 @@ class HeadlineTest {
                   .doesNotContainPattern("[.] [a-z]")
                   .doesNotContain("...", "more below");
             });
+  }
+
+  @Test
+  void aCountThatIsNotUsedIsNamed() {
+    assertThat(Headline.of(SessionView.of(counted(OPENED, "intake", "exhaust", "9999"))).text())
+        .contains("The count from intake to exhaust is not used.");
   }
 
   @Test
