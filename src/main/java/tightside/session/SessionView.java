@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import tightside.session.Sentence.Topic;
@@ -165,6 +166,11 @@ public final class SessionView {
   /** What is to be said of the counts of a chain: first the verdict, then what stays unproved. */
   public List<Sentence> countSentences(String chain) {
     return snapshot.sealed() ? List.of() : counts.get(chain).sentences();
+  }
+
+  /** The stretch at which the tensioner of a chain runs out, percent; none where it does not. */
+  public OptionalDouble runsOutPercent(String chain) {
+    return snapshot.sealed() ? OptionalDouble.empty() : facts.stretchLimits().get(chain);
   }
 
   /** How a chain lies and how its tensioner stands. */

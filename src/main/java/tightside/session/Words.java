@@ -125,6 +125,21 @@ public final class Words {
         .formatted(Numbers.fixed(toTakeUpDegrees, 1));
   }
 
+  /**
+   * What a calliper reads over so many pitches of a new chain, and of one whose tensioner runs out.
+   *
+   * @param pitches from roller to roller
+   * @param pitchMm of the new chain
+   */
+  public static String calliperReads(int pitches, double pitchMm, double runsOutPercent) {
+    double newMm = pitches * pitchMm;
+    return "Over %s a new chain measures %s mm, and %s mm where the tensioner runs out."
+        .formatted(
+            number(pitches, "link", "links"),
+            Numbers.fixed(newMm, 2),
+            Numbers.fixed(newMm * (1 + runsOutPercent / 100), 2));
+  }
+
   /** What a measured length means. */
   public static String calliper(CalliperStretch measured) {
     if (measured instanceof CalliperStretch.Measured m) {

@@ -32,6 +32,7 @@ final class ChainWear extends VBox {
   private final TextField percent;
   private final Slider slider = new Slider(0, SLIDER_END, 0);
   private final Label refusal = Controls.label("", "refusal");
+  private final CalliperLine calliper;
   private final PlungerScale plunger;
   private final Optional<HoldLine> hold;
   private final VBox stands = Controls.stack("sentences");
@@ -49,17 +50,13 @@ final class ChainWear extends VBox {
     slider.setBlockIncrement(0.05);
     slider.valueProperty().addListener((o, before, after) -> drawn(after.doubleValue()));
     Controls.visible(refusal, false);
+    calliper = new CalliperLine(desk, chain);
     plunger = new PlungerScale(chain);
     hold = chain.tensioner().map(t -> new HoldLine(desk, chain));
     Controls.visible(plunger, chain.tensioner().isPresent());
     getChildren()
         .addAll(
-            Controls.label(this.chain, "chain-name"),
-            line(),
-            refusal,
-            new CalliperLine(desk, chain),
-            plunger,
-            stands);
+            Controls.label(this.chain, "chain-name"), line(), refusal, calliper, plunger, stands);
     hold.ifPresent(getChildren()::add);
   }
 
@@ -107,6 +104,7 @@ final class ChainWear extends VBox {
       slider.setValue(stretch);
     }
     view.solution().chain(chain).flatMap(c -> c.tensioner()).ifPresent(this::show);
+    calliper.show(view.runsOutPercent(chain));
     show(view.stands(chain));
   }
 

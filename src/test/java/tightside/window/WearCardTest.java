@@ -80,6 +80,20 @@ class WearCardTest {
     assertThat(screen.words()).contains("The chain is stretched by 0.50 %.");
   }
 
+  /** 10 x 8 mm = 80 mm, and 0.96 % of that is 0.77 mm; of 20 links, about twice as much. */
+  @Test
+  void itSaysWhatACalliperReadsWhereTheTensionerRunsOut() {
+    assertThat(screen.words())
+        .contains(
+            "Over 10 links a new chain measures 80.00 mm, and 80.77 mm where the tensioner runs"
+                + " out.");
+    screen.type("links-main", "20");
+    assertThat(screen.words()).contains("measures 160.00 mm, and 161.53 mm where");
+    screen.type("links-main", "none");
+    assertThat(screen.words()).doesNotContain("a new chain measures");
+    screen.type("links-main", "10");
+  }
+
   @Test
   void anOddNumberOfPitchesIsRefused() {
     screen.type("links-main", "9");
