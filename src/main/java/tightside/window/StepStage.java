@@ -24,6 +24,9 @@ final class StepStage extends VBox {
 
   private static final int FOLLOWING = 2;
 
+  /** The least height of what a step asks, in sizes of its type. */
+  private static final double LEAST_LINES = 5;
+
   private final Desk desk;
   private final Runnable end;
   private final Label part = Controls.label("", "step-part");
@@ -33,7 +36,7 @@ final class StepStage extends VBox {
   private final AnswerBox answer;
   private final Label says = Controls.label("", "step-says");
   private final Label before = Controls.label("", "step-before");
-  private final Label next = Controls.label("", "step-before");
+  private final VBox next = new VBox();
   private final Button back;
   private final Button on;
   private final ScrollPane scroll;
@@ -62,16 +65,21 @@ final class StepStage extends VBox {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
     // As high as what is in it where there is room, so that the verdict lies below it and in sight.
-    body.heightProperty()
-        .addListener((o, old, high) -> scroll.setPrefViewportHeight(high.doubleValue()));
-    scroll.setMinHeight(0);
+    body.heightProperty().addListener((o, old, high) -> roomFor(high.doubleValue()));
     Region gap = new Region();
     VBox.setVgrow(gap, Priority.ALWAYS);
+    next.setPrefWidth(0);
     HBox.setHgrow(next, Priority.ALWAYS);
     HBox ways = new HBox(back, next, on);
     ways.getStyleClass().add("step-ways");
     ways.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(part, before, scroll, answer, says, gap, ways);
+  }
+
+  /** What the step asks is never squeezed away, however small the window and large its text. */
+  private void roomFor(double high) {
+    scroll.setPrefViewportHeight(high);
+    scroll.setMinHeight(Math.min(high, LEAST_LINES * text.getFont().getSize()));
   }
 
   void show(JobPage shown, boolean fresh, Progress now) {
@@ -129,22 +137,25 @@ final class StepStage extends VBox {
     answer.layOut(step());
     back.setDisable(at == 0);
     scroll.setVvalue(0);
-    next.setText(following());
+    next.getChildren().setAll(following());
     fill();
   }
 
-  private String following() {
+  private List<Label> following() {
     List<Step> walk = page.orElseThrow().walk();
-    List<String> steps =
+    List<Label> steps =
         walk.subList(at + 1, Math.min(walk.size(), at + 1 + FOLLOWING)).stream()
-            .map(step -> "then: " + brief(step.text()))
+            .map(step -> inBrief("then: " + step.text()))
             .toList();
-    return steps.isEmpty() ? "then: the end" : String.join("\n", steps);
+    return steps.isEmpty() ? List.of(inBrief("then: the end")) : steps;
   }
 
-  private static String brief(String sentence) {
-    int most = 56;
-    return sentence.length() <= most ? sentence : sentence.substring(0, most).strip() + "\u2026";
+  /** On one line, as far as there is room. */
+  private static Label inBrief(String sentence) {
+    Label line = new Label(sentence);
+    line.getStyleClass().addAll("step-before", "in-brief");
+    line.setMinWidth(0);
+    return line;
   }
 
   void show(Progress now) {

@@ -12,7 +12,11 @@ import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
@@ -160,6 +164,33 @@ class JobCardTest {
     screen.type("job-field", links);
     screen.press(KeyCode.ENTER);
     work();
+  }
+
+  /** Of a warning to be read before the work, three lines at least are in sight. */
+  @Test
+  void whatAStepAsksIsInSightHoweverSmallTheWindowAndLargeItsText() {
+    screen.size(BenchApp.LEAST_WIDTH, BenchApp.LEAST_HEIGHT);
+    screen.act(w -> w.desk().look(look -> look.textSteps(5)));
+    try {
+      goTo(page().walk().get(0));
+      Label asks = (Label) screen.find("job-step");
+      double lines = 3 * asks.getFont().getSize();
+      assertThat(Screen.on(() -> shown(asks))).isGreaterThan(lines);
+    } finally {
+      screen.act(w -> w.desk().look(look -> look.textSteps(-5)));
+      screen.size(1280, 800);
+    }
+  }
+
+  /** How much of a node can be seen of what scrolls it, downwards. */
+  private static double shown(Node node) {
+    Node up = node.getParent();
+    while (!(up instanceof ScrollPane)) {
+      up = up.getParent();
+    }
+    Bounds pane = up.localToScene(up.getLayoutBounds());
+    Bounds at = node.localToScene(node.getLayoutBounds());
+    return Math.min(at.getMaxY(), pane.getMaxY()) - Math.max(at.getMinY(), pane.getMinY());
   }
 
   @Test
