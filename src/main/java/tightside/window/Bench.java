@@ -141,9 +141,13 @@ public final class Bench extends VBox {
 
   /** Lays a card on the bench; while a lesson hides what is wrong, only its own is shown. */
   public void turnTo(Card card) {
+    boolean other = card != lying;
     lying = card;
     choice.show(card);
     lay();
+    if (other) {
+      scroll.setVvalue(0);
+    }
     if (!sealed) {
       card().turned();
     }

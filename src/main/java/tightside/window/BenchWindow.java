@@ -9,6 +9,7 @@ import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -106,7 +107,7 @@ public final class BenchWindow {
     new PictureHand(picture, desk);
     this.scene = scene;
     furnish();
-    scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> keys().press(e, picture));
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
     desk.watch(this::changed);
     bench.whenTurned(this::lay);
     picture.requestFocus();
@@ -259,6 +260,16 @@ public final class BenchWindow {
       keys = Optional.of(Keys.of(desk, turns, bench, this::toggleKeys, open));
     }
     return keys.get();
+  }
+
+  /** Escape puts the list of keys away, and nothing else while it lies there. */
+  private void press(KeyEvent event) {
+    if (event.getCode() == KeyCode.ESCAPE && keyCard.isPresent()) {
+      toggleKeys();
+      event.consume();
+    } else {
+      keys().press(event, picture);
+    }
   }
 
   private void toggleKeys() {

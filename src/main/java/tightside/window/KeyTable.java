@@ -66,7 +66,7 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     String drive = "valves: the drive or they, where there is room for one alone";
     bare(keys, "D", drive, KeyCode.D, () -> valves(look -> look.drive(!look.drive())));
     any(keys, "F11", "large, for a class; back to the bench", KeyCode.F11, this::project);
-    bare(keys, "N, Shift+N", "large: the next strand or valve, the last", KeyCode.N, next(1));
+    bare(keys, "N, Shift+N", "large: the next strand or valve, the one before", KeyCode.N, next(1));
     keys.add(new Key("", "", true, new Stroke(KeyCode.N, false, true), next(-1)));
     String answer = "large: hide the number, show it";
     bare(keys, "Q", answer, KeyCode.Q, () -> show(s -> s.answered(!s.answered())));
@@ -150,7 +150,7 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
     control(keys, "Ctrl++, Ctrl+\u2212", "larger, smaller text", KeyCode.PLUS, larger(1));
     control(keys, "", "", KeyCode.MINUS, larger(-1));
     any(keys, "Tab, Shift+Tab", "from one control to the next", KeyCode.UNDEFINED, () -> {});
-    any(keys, "Esc", "back to the picture", KeyCode.UNDEFINED, () -> {});
+    any(keys, "Esc", "back to the picture; this list away", KeyCode.UNDEFINED, () -> {});
     any(keys, "F1", "show or hide this list", KeyCode.F1, help);
   }
 
