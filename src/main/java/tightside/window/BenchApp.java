@@ -77,12 +77,13 @@ public final class BenchApp extends Application {
   /** Shows the drive, and makes all that stands round it once it is seen. */
   @Override
   public void start(Stage stage) {
-    Scene scene = BenchWindow.ground();
+    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+    // As large as it will be, or all would be drawn for another size first.
+    Scene scene = BenchWindow.ground(screen.getWidth(), screen.getHeight());
     FirstSight sight = new FirstSight();
     scene.setRoot(sight);
     stage.setTitle("Tightside");
     stage.setScene(scene);
-    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     stage.setX(screen.getMinX());
     stage.setY(screen.getMinY());
     stage.setWidth(screen.getWidth());

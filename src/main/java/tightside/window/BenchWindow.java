@@ -72,7 +72,7 @@ public final class BenchWindow {
    */
   public BenchWindow(Snapshot first, Executor worker, Supplier<Optional<Path>> chooser) {
     this(
-        ground(),
+        ground(1280, 800),
         new PictureCanvas(),
         SessionView.of(first),
         worker,
@@ -114,9 +114,14 @@ public final class BenchWindow {
     JobsFound.tellOfHurry(jobs, bench.jobs(), bench.problems(), worker, Platform::runLater);
   }
 
-  /** A scene with nothing in it. */
-  static Scene ground() {
-    return new Scene(new StackPane(), 1280, 800, PAPER);
+  /**
+   * A scene with nothing in it.
+   *
+   * @param width pixels
+   * @param height pixels
+   */
+  static Scene ground(double width, double height) {
+    return new Scene(new StackPane(), width, height, PAPER);
   }
 
   private void furnish() {

@@ -59,7 +59,7 @@ final class Screen {
           window =
               jobs.isPresent()
                   ? new BenchWindow(
-                      BenchWindow.ground(),
+                      BenchWindow.ground(1280, 800),
                       new PictureCanvas(),
                       SessionView.of(first),
                       waiting::add,
