@@ -2,6 +2,7 @@ package tightside.picture;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import tightside.geometry.Bearing;
 
 /**
  * A few words and where they may stand.
@@ -19,7 +20,15 @@ record Label(Tag first, Tag rest, List<String> lines, List<Spot> spots) {
    * @param startMm how far out the leader begins
    * @param gapMm how far out the label stands
    */
-  record Spot(Vector2D names, Vector2D away, double startMm, double gapMm) {}
+  record Spot(Vector2D names, Vector2D away, double startMm, double gapMm) {
+
+    /** The same, aside from there round the point. */
+    Spot turned(double clockwiseDegrees) {
+      return clockwiseDegrees == 0
+          ? this
+          : new Spot(names, Bearing.of(away).plus(clockwiseDegrees).direction(), startMm, gapMm);
+    }
+  }
 
   double widthMm(double em) {
     return lines.stream().mapToDouble(line -> TextSize.widthMm(line, em)).max().orElse(0);

@@ -11,6 +11,9 @@ final class LabelPlacer {
   /** Base line to base line, in ems. */
   static final double LEADING = 1.22;
 
+  /** How far a label goes aside from where it would best be, degrees clockwise; the least first. */
+  private static final double[] ASLANT = {0, 30, -30, 55, -55};
+
   private final Draft draft;
   private final double em;
   private final Bounds drive;
@@ -55,11 +58,14 @@ final class LabelPlacer {
    */
   void place(Label label) {
     for (boolean clear : new boolean[] {true, false}) {
-      for (Label.Spot spot : label.spots()) {
-        Bounds box = boxAt(label, spot);
-        if (free(box) && (!clear || uncrossed(box, leader(box, spot)))) {
-          write(label, box, spot);
-          return;
+      for (double aslant : ASLANT) {
+        for (Label.Spot spot : label.spots()) {
+          Label.Spot turned = spot.turned(aslant);
+          Bounds box = boxAt(label, turned);
+          if (free(box) && (!clear || uncrossed(box, leader(box, turned)))) {
+            write(label, box, turned);
+            return;
+          }
         }
       }
     }

@@ -41,7 +41,7 @@ final class PartLabels {
             view.sense(place),
             FaceDrawing.depthMm(view));
     List<Label.Spot> spots = new ArrayList<>();
-    double[] gaps = {1.4 * em, 3 * em, 5 * em};
+    double[] gaps = {1.4 * em, 3 * em, 5 * em, 8 * em};
     if (face instanceof Tensioner tensioner) {
       Vector2D middle = PlungerDrawing.bodyOf(view, place, tensioner);
       double out = view.plateMm() * 1.1;
