@@ -14,6 +14,9 @@ final class LabelPlacer {
   /** How far a label goes aside from where it would best be, degrees clockwise; the least first. */
   private static final double[] ASLANT = {0, 30, -30, 55, -55};
 
+  /** Farther outside of the drive than this, in ems, a label is hard to follow back. */
+  private static final double FAR = 22;
+
   private final Draft draft;
   private final double em;
   private final Bounds drive;
@@ -53,24 +56,35 @@ final class LabelPlacer {
   }
 
   /**
-   * Writes a label at the first spot that is free, one whose line crosses no words if there is;
-   * where none is free, outside of everything.
+   * Writes a label at the first spot that is free and whose line crosses no words; where there is
+   * none, outside of everything if that is not far, or else at the first that is free.
    */
   void place(Label label) {
-    for (boolean clear : new boolean[] {true, false}) {
-      for (double aslant : ASLANT) {
-        for (Label.Spot spot : label.spots()) {
-          Label.Spot turned = spot.turned(aslant);
-          Bounds box = boxAt(label, turned);
-          if (free(box) && (!clear || uncrossed(box, leader(box, turned)))) {
-            write(label, box, turned);
-            return;
-          }
+    if (near(label, true)) {
+      return;
+    }
+    Label.Spot best = label.spots().get(0);
+    Bounds out = outside(label, best);
+    Leader line = leader(out, best);
+    boolean good = line.start().distance(line.end()) <= FAR * em && uncrossed(out, line);
+    if (good || !near(label, false)) {
+      write(label, out, best);
+    }
+  }
+
+  /** Writes a label at the first of its spots that will do, if one does. */
+  private boolean near(Label label, boolean clear) {
+    for (double aslant : ASLANT) {
+      for (Label.Spot spot : label.spots()) {
+        Label.Spot turned = spot.turned(aslant);
+        Bounds box = boxAt(label, turned);
+        if (free(box) && (!clear || uncrossed(box, leader(box, turned)))) {
+          write(label, box, turned);
+          return true;
         }
       }
     }
-    Label.Spot best = label.spots().get(0);
-    write(label, outside(label, best), best);
+    return false;
   }
 
   private Bounds boxAt(Label label, Label.Spot spot) {
