@@ -26,7 +26,17 @@ record Surface(int[] pixels, int width, int from, int end) {
    *
    * @param full the weight of the fill where all is covered, of 256
    */
-  record Rimmed(int rim, int fill, int full) {}
+  record Rimmed(int rim, int fill, int full) {
+
+    /** Mixes the weights of rim and fill, of 256, into a pixel. */
+    int over(int under, int ofRim, int ofFill) {
+      return mixed(
+          under,
+          (rim & RED_BLUE) * ofRim + (fill & RED_BLUE) * ofFill,
+          (rim & GREEN) * ofRim + (fill & GREEN) * ofFill,
+          256 - ofRim - ofFill);
+    }
+  }
 
   void clear(int rgb) {
     Arrays.fill(pixels, from * width, end * width, 0xFF000000 | rgb);
@@ -77,10 +87,6 @@ record Surface(int[] pixels, int width, int from, int end) {
    */
   void lay(int x, int y, int[] whole, int[] within, int start, int count, Rimmed colours) {
     int target = y * width + x;
-    int rimRedBlue = colours.rim() & RED_BLUE;
-    int rimGreen = colours.rim() & GREEN;
-    int fillRedBlue = colours.fill() & RED_BLUE;
-    int fillGreen = colours.fill() & GREEN;
     int full = colours.full();
     int all = 0;
     int inner = 0;
@@ -93,12 +99,7 @@ record Surface(int[] pixels, int width, int from, int end) {
       int inside = Math.min(covered, weight(inner));
       int filled = inside * full >> 8;
       int rim = covered - inside;
-      pixels[target + i] =
-          mixed(
-              pixels[target + i],
-              rimRedBlue * rim + fillRedBlue * filled,
-              rimGreen * rim + fillGreen * filled,
-              256 - rim - filled);
+      pixels[target + i] = colours.over(pixels[target + i], rim, filled);
       if (filled == 256) {
         int next = unchanged(whole, within, start, i + 1, count);
         Arrays.fill(pixels, target + i + 1, target + next, 0xFF000000 | colours.fill());
@@ -118,10 +119,6 @@ record Surface(int[] pixels, int width, int from, int end) {
 
   /** Lays a stamp, as far as it lies on these rows. */
   void lay(int x, int y, Stamp stamp, Rimmed colours) {
-    int rimRedBlue = colours.rim() & RED_BLUE;
-    int rimGreen = colours.rim() & GREEN;
-    int fillRedBlue = colours.fill() & RED_BLUE;
-    int fillGreen = colours.fill() & GREEN;
     int full = colours.full();
     int[] weights = stamp.weights();
     int begin = Math.max(0, -x);
@@ -133,13 +130,7 @@ record Surface(int[] pixels, int width, int from, int end) {
         int weight = weights[source + i];
         if (weight != 0) {
           int filled = Stamp.within(weight) * full >> 8;
-          int rim = Stamp.rim(weight);
-          pixels[target + i] =
-              mixed(
-                  pixels[target + i],
-                  rimRedBlue * rim + fillRedBlue * filled,
-                  rimGreen * rim + fillGreen * filled,
-                  256 - rim - filled);
+          pixels[target + i] = colours.over(pixels[target + i], Stamp.rim(weight), filled);
         }
       }
     }
