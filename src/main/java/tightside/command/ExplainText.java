@@ -46,7 +46,7 @@ final class ExplainText {
     lines.add("");
     lines.add("Why, for what is in front:");
     WhyWords.sums(answer).forEach(line -> lines.add("  " + line + "."));
-    lines.add(WhyWords.spreads(answer.evidence()));
+    lines.add(WhyWords.spreads(drive, answer.evidence()));
     lines.add("");
     addChecks(lines, answer.checks());
     lines.add(ExplainWords.leftOut());

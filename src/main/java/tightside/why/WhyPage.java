@@ -57,7 +57,7 @@ public final class WhyPage {
     content.put("stability", ExplainWords.stability(answer.stability()));
     content.put("jump", ExplainWords.jumpCaution(answer).stream().toList());
     content.put("readings", readings(drive, answer));
-    content.put("spreads", WhyWords.spreads(answer.evidence()));
+    content.put("spreads", WhyWords.spreads(drive, answer.evidence()));
     content.put("factors", WhyWords.factors() + " " + WhyWords.below());
     content.put("picture", picture(answer));
     content.put("blocks", blocks(answer));

@@ -175,7 +175,7 @@ final class WhyCard extends Card {
           if (asked.equals(inputs)) {
             answer = made;
             answered = now;
-            stage.show(made, read);
+            stage.show(now.drive(), made, read);
           }
         });
   }

@@ -6,6 +6,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import tightside.drive.Drive;
 import tightside.reasoning.Answer;
 import tightside.reasoning.Group;
 import tightside.reasoning.NextCheck;
@@ -48,7 +49,7 @@ final class WhyStage extends StackPane {
   /**
    * @param read what was read, in sentences
    */
-  void show(Answer answer, List<String> read) {
+  void show(Drive drive, Answer answer, List<String> read) {
     page.getChildren().setAll(Controls.sentences(ExplainWords.verdict(answer), "rule"));
     page.getChildren().add(Controls.label(ExplainWords.stability(answer.stability()), NOTE));
     worth(answer.checks()).stream()
@@ -70,7 +71,7 @@ final class WhyStage extends StackPane {
         .add(Controls.label("Everything else together: %s.".formatted(ExplainWords.percent(rest))));
     title("What was read");
     read.forEach(line -> page.getChildren().add(Controls.label(line, NOTE)));
-    page.getChildren().add(Controls.label(WhyWords.spreads(answer.evidence()), NOTE));
+    page.getChildren().add(Controls.label(WhyWords.spreads(drive, answer.evidence()), NOTE));
     WhyPicture.of(answer)
         .ifPresent(
             picture -> {

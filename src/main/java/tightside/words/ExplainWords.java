@@ -54,7 +54,7 @@ public final class ExplainWords {
       case TENSIONER -> "tensioner " + chain(what);
       case GUIDE -> "worn guides " + chain(what);
       case CENTRE -> "skimmed head, chain " + chain(what);
-      case OTHER -> "none of these";
+      case OTHER -> "not on this list";
       case SEVERAL ->
           what.parts().stream().map(ExplainWords::brief).collect(Collectors.joining(" + "));
     };
@@ -203,7 +203,24 @@ public final class ExplainWords {
       return up ? "twice the spread" : "half the spread";
     }
     return (up ? "three times the prior weight of " : "a third of the prior weight of ")
-        + trial.what();
+        + Cause.of(trial.what()).map(ExplainWords::kind).orElse(trial.what());
+  }
+
+  /** A kind of cause, whichever part has it. */
+  private static String kind(Cause cause) {
+    return switch (cause) {
+      case NONE -> "\"nothing is wrong\"";
+      case STRETCH -> "a worn chain";
+      case RESEAT -> "a sprocket on another tooth";
+      case PHASER -> "a phaser off its rest";
+      case JOINT -> "a slipped joint";
+      case SENSOR -> "a turned or bent sensor or wheel";
+      case TENSIONER -> "a tensioner that is out";
+      case GUIDE -> "worn guide faces";
+      case CENTRE -> "a skimmed head";
+      case SEVERAL -> "two things at once";
+      case OTHER -> "something not on this list";
+    };
   }
 
   /** How far the answer moves. */
@@ -244,6 +261,6 @@ public final class ExplainWords {
   public static String leftOut() {
     return "Priors and spreads are guesses until you set your own. "
         + Cause.values().length
-        + " kinds of cause are weighed; what is not among them can only show as \"none of these\".";
+        + " kinds of cause are weighed; what is not among them can only show as \"not on this list\".";
   }
 }

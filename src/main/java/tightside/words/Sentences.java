@@ -159,7 +159,7 @@ public final class Sentences {
   public static String explainLeavesOut() {
     return "This drive is counted only: tensioners, worn guides and a skimmed head are not weighed,"
         + " nor is a worn chain whose straight runs are not given. They need the drive's geometry;"
-        + " until then they can only show as \"none of these\".";
+        + " until then they can only show as \"not on this list\".";
   }
 
   /** Where the plunger of a chain without geometry stands: nobody knows. */

@@ -67,7 +67,7 @@ public final class Standing {
                     Numbers.fixed(travel, 1),
                     until)
             + (limit.isPresent()
-                ? "; a chain worn by %s %% would use it up"
+                ? "; a chain worn by %s %% in all leaves none"
                     .formatted(Numbers.fixed(limit.getAsDouble(), 2))
                 : ""));
   }

@@ -1,9 +1,15 @@
 package tightside.words;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tightside.drive.Drive;
+import tightside.drive.Role;
+import tightside.drive.Shaft;
+import tightside.drive.Sprocket;
 import tightside.reasoning.Answer;
 import tightside.reasoning.Cause;
 import tightside.reasoning.Condition;
@@ -51,13 +57,42 @@ public final class WhyWords {
     return what.cause() == Cause.SEVERAL ? "two things at once, most likely " + brief : brief;
   }
 
-  /** What a spread is. */
-  public static String spreads(Evidence evidence) {
-    return "A spread is one standard deviation, in the unit of its reading: of many such readings"
+  /** What a spread is, and what one tooth makes. */
+  public static String spreads(Drive drive, Evidence evidence) {
+    return teeth(drive)
+        + "A spread is one standard deviation, in the unit of its reading: of many such readings"
         + " two in three stray by less, nineteen in twenty by less than two. To the spread of an"
         + " angle comes what all readings of one sensor share, "
         + degrees(evidence.spreads().factor() * evidence.spreads().sensorDegrees())
         + ".";
+  }
+
+  /** What one tooth is in crank degrees, camshafts that have it alike together. */
+  private static String teeth(Drive drive) {
+    Map<String, List<String>> shafts = new LinkedHashMap<>();
+    for (Shaft shaft : drive.shafts()) {
+      if (shaft.role() == Role.CAMSHAFT) {
+        drive
+            .gearing()
+            .drivenBy(shaft.name())
+            .flatMap(drive::chain)
+            .flatMap(chain -> chain.sprocketOn(shaft.name()))
+            .map(sprocket -> perTooth(drive, sprocket))
+            .ifPresent(
+                degrees ->
+                    shafts.computeIfAbsent(degrees, d -> new ArrayList<>()).add(shaft.name()));
+      }
+    }
+    StringBuilder words = new StringBuilder();
+    shafts.forEach(
+        (degrees, names) ->
+            words.append("One tooth is %s on %s. ".formatted(degrees, String.join(", ", names))));
+    return words.toString();
+  }
+
+  private static String perTooth(Drive drive, Sprocket sprocket) {
+    double turns = 1 / drive.gearing().perCrankTurn(sprocket.shaft()).doubleValue();
+    return Numbers.fixed(turns * 360 / sprocket.teeth(), 1) + " crank degrees";
   }
 
   static String degrees(double degrees) {
