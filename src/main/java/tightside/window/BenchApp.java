@@ -1,5 +1,6 @@
 package tightside.window;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -153,6 +154,9 @@ public final class BenchApp extends Application {
   private static Optional<Path> choose(Stage stage) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle("Open a model file");
+    Path here = Path.of("").toAbsolutePath();
+    Path models = here.resolve("models");
+    chooser.setInitialDirectory((Files.isDirectory(models) ? models : here).toFile());
     chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Models", "*.yaml", "*.yml"));
     return Optional.ofNullable(chooser.showOpenDialog(stage)).map(java.io.File::toPath);
   }
