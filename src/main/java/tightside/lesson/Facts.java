@@ -133,8 +133,8 @@ record Facts(Setting setting, Truth truth) {
     Optional<TensionerReading> now = truth.solution().chain(name).orElseThrow().tensioner();
     Optional<TensionerReading> fresh = truth.ifRight().chain(name).orElseThrow().tensioner();
     if (now.isPresent() && fresh.isPresent()) {
-      facts.put("extension", Numbers.fixed(now.get().extensionMm(), 1));
-      facts.put("longer", Numbers.fixed(now.get().extensionMm() - fresh.get().extensionMm(), 1));
+      facts.put("extension", Numbers.fixed(shown(now.get()), 1));
+      facts.put("longer", Numbers.fixed(shown(now.get()) - shown(fresh.get()), 1));
     }
   }
 
@@ -176,5 +176,10 @@ record Facts(Setting setting, Truth truth) {
     boolean in = Math.abs(timing.shaftDegrees()) <= playDegrees;
     return "The locking tool of %s %s."
         .formatted(timing.shaft(), in ? "goes in" : "does not go in");
+  }
+
+  /** To a tenth, so that a difference is that of the figures that are shown. */
+  private static double shown(TensionerReading reading) {
+    return Math.round(10 * reading.extensionMm()) / 10.0;
   }
 }

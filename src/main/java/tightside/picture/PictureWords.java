@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tightside.drive.ChainFit;
+import tightside.drive.Role;
 import tightside.drive.Seen;
 import tightside.drive.Shaft;
 import tightside.drive.Sprocket;
@@ -94,11 +95,18 @@ final class PictureWords {
     if (timing.lag() == Lag.RIGHT) {
       return List.of("timing right");
     }
-    double degrees = Math.abs(timing.shaftDegrees());
-    String inTeeth = Decimals.fixed(degrees * teeth / 360, 2);
+    String inTeeth = Decimals.fixed(Math.abs(timing.shaftDegrees()) * teeth / 360, 2);
     return List.of(
-        Decimals.fixed(degrees, 2) + "° " + way(timing),
-        inTeeth + (inTeeth.equals("1.00") ? " tooth" : " teeth"));
+        degrees(solution, timing),
+        way(timing) + ", " + inTeeth + (inTeeth.equals("1.00") ? " tooth" : " teeth"));
+  }
+
+  /** How far off, and of what: a crankshaft turns twice as far as a camshaft. */
+  private static String degrees(Solution solution, ShaftTiming timing) {
+    boolean cam =
+        solution.drive().shafts().stream()
+            .anyMatch(s -> s.name().equals(timing.shaft()) && s.role() == Role.CAMSHAFT);
+    return Decimals.fixed(Math.abs(timing.shaftDegrees()), 2) + (cam ? " cam degrees" : " degrees");
   }
 
   /** What has to be done before anything is known of timing. */
@@ -231,12 +239,7 @@ final class PictureWords {
       sentences.add(
           timing.lag() == Lag.RIGHT
               ? timing.shaft() + ": right."
-              : timing.shaft()
-                  + ": "
-                  + Decimals.fixed(Math.abs(timing.shaftDegrees()), 2)
-                  + "° "
-                  + way(timing)
-                  + ".");
+              : timing.shaft() + ": " + degrees(solution, timing) + " " + way(timing) + ".");
     }
     return String.join(" ", sentences);
   }

@@ -15,6 +15,9 @@ import tightside.timing.Solution;
  */
 public final class SeenPicture {
 
+  /** The name of the drive may say what is to be found. */
+  private static final String TITLE = "The drive of a lesson";
+
   private final Seen access;
   private final Draft draft = new Draft();
 
@@ -51,7 +54,7 @@ public final class SeenPicture {
         draft.shapes(),
         draft.bounds().grown(1.5 * em),
         Math.min(finest, size / 1300),
-        right.drive().name(),
+        TITLE,
         description);
   }
 

@@ -77,6 +77,9 @@ record KeyTable(Desk desk, TurnBar turns, Bench bench, Runnable help, Runnable o
   }
 
   private void project() {
+    if (desk.now().sealed()) {
+      return;
+    }
     boolean leaves = desk.now().look().show().projected();
     boolean atValves = bench.lying() == Bench.Card.VALVES;
     desk.look(

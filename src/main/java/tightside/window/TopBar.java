@@ -76,9 +76,17 @@ final class TopBar extends HBox {
     desk.look(look -> look.textSteps(steps));
   }
 
+  /** The name of a lesson's drive may say what it is to teach. */
+  private static String name(SessionView view, Drive drive) {
+    if (view.snapshot().sealed()) {
+      return "The drive of a lesson";
+    }
+    return drive.countedOnly() ? drive.name() + " \u2014 " + COUNTED_ONLY : drive.name();
+  }
+
   void show(SessionView view, History history) {
     Drive drive = view.snapshot().drive();
-    name.setText(drive.countedOnly() ? drive.name() + " \u2014 " + COUNTED_ONLY : drive.name());
+    name.setText(name(view, drive));
     show(undo, "Undo", history.undoName());
     show(redo, "Redo", history.redoName());
     cover.show(view.snapshot().cover());

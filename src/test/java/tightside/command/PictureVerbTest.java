@@ -37,7 +37,9 @@ class PictureVerbTest {
   @Test
   void turnedReseatedAndWornPicturesDiffer() throws IOException {
     assertThat(drawn("--turn", "40")).isNotEqualTo(drawn());
-    assertThat(drawn("--reseat", "exhaust=-1")).contains("10.00° retarded").contains("15 between");
+    assertThat(drawn("--reseat", "exhaust=-1"))
+        .contains("10.00 cam degrees")
+        .contains("15 between");
     assertThat(drawn("--stretch", "0.5")).contains("22.5 of 28.0 mm out");
   }
 

@@ -246,7 +246,8 @@ class DrivePictureTest {
     assertThat(of(Part.route("main", 3), Scenes.shapes(picture, Shape.class, Ink.GHOST)))
         .hasSize(1);
     assertThat(of(Part.route("main", 2), Scenes.shapes(picture, Shape.class, Ink.GHOST))).isEmpty();
-    assertThat(words(picture)).contains("10.00° advanced", "1.00 tooth", "18 links", "17 between");
+    assertThat(words(picture))
+        .contains("10.00 cam degrees", "advanced, 1.00 tooth", "18 links", "17 between");
   }
 
   /** The answered example at 0.5 %: 2.53 and 1.88 degrees late. Marks keep their painted links. */
@@ -260,7 +261,7 @@ class DrivePictureTest {
       assertThat(turn(pointing(picture, Ink.MARK, place), paint(picture, centre(place))))
           .isCloseTo(0, within(0.02));
     }
-    assertThat(words(picture)).contains("1.88° retarded", "2.53° retarded");
+    assertThat(words(picture)).contains("1.88 cam degrees", "2.53 cam degrees");
   }
 
   /** The crank turns 40 degrees, a camshaft 20; paint and marks go together, pointers stay. */
@@ -479,7 +480,7 @@ class DrivePictureTest {
         .contains(
             "crankshaft turns clockwise",
             "Chain main, intake to exhaust: 18 links, 17 between, painted: 16 between, tight side.",
-            "exhaust: 10.00° advanced.",
+            "exhaust: 10.00 cam degrees advanced.",
             "intake: right.");
   }
 }

@@ -136,6 +136,17 @@ class LessonCardTest {
     }
   }
 
+  /** The drive of this lesson is called by what it is to teach. */
+  @Test
+  void theNameOfTheDriveWaitsForThePredictionAndALargeViewDoesNotWaitBehindIt() {
+    begin("early-cam");
+    assertThat(readable()).noneMatch(words -> words != null && words.contains("forgives"));
+    screen.press(KeyCode.F11);
+    screen.press(KeyCode.F11);
+    screen.press(KeyCode.F11);
+    assertThat(Screen.on(() -> screen.window().desk().now().look().show().projected())).isFalse();
+  }
+
   /** Two variants of one hunt look different only in what can be counted. */
   @Test
   void whatTheWindowSaysBesideTheCountsIsTheSameForEveryFault() {
