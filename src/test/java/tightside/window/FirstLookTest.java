@@ -44,6 +44,14 @@ class FirstLookTest {
     return Screen.on(() -> node.localToScene(node.getLayoutBounds()));
   }
 
+  @Test
+  void theGripGoesAlongTheRulerAsTheCrankTurns() {
+    double ruler = at(styled("ruler")).getWidth();
+    double before = at(styled("grip")).getCenterX();
+    screen.act(w -> w.desk().act(now -> Turns.to(now, 360)));
+    assertThat(at(styled("grip")).getCenterX() - before).isBetween(0.44 * ruler, 0.5 * ruler);
+  }
+
   private static Node styled(String style) {
     return screen.all().stream()
         .filter(n -> n.getStyleClass().contains(style) && n.isVisible())
