@@ -69,8 +69,12 @@ final class Band {
   /** Paints what the points run round. */
   private void paint(boolean closed, Brushes.Brush brush) {
     Style style = brush.style();
-    if (brush.rimmed() && closed && points.count > 2) {
-      pen.rim(points, brush.breadth());
+    if (brush.rimmed() && points.count > 2) {
+      if (closed) {
+        pen.rim(points, brush.breadth());
+      } else {
+        pen.openRim(points, brush.breadth());
+      }
       coverage.paint(rimmed(style));
       return;
     }

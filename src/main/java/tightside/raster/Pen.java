@@ -52,6 +52,32 @@ final class Pen {
     coverage.addWithin(side);
   }
 
+  /**
+   * Adds the edges of a line along an open run of points, with what lies between its ends on its
+   * inner side. What a fill would show under the ends of the line is left out.
+   */
+  void openRim(Points points, double breadth) {
+    int last = points.count - 1;
+    legs(points, last);
+    double out = points.turnsRight() ? breadth / 2 : -breadth / 2;
+    openSide(points, out);
+    end(points, last, last - 1, -out);
+    end(points, 0, 0, -out);
+    coverage.add(side);
+    openSide(points, -out);
+    coverage.addWithin(side);
+  }
+
+  private void openSide(Points points, double aside) {
+    int last = points.count - 1;
+    side.clear();
+    end(points, 0, 0, aside);
+    for (int i = 1; i < last; i++) {
+      corner(points, i, i - 1, i, aside);
+    }
+    end(points, last, last - 1, aside);
+  }
+
   private void side(Points points, double aside) {
     side.clear();
     corner(points, 0, points.count - 1, 0, aside);

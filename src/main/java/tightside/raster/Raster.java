@@ -13,7 +13,7 @@ import tightside.picture.Shape;
 public final class Raster {
 
   /** So that no core waits for the one that has the most to draw. */
-  private static final int BANDS = 6;
+  private static final int BANDS = 3;
 
   private final List<Band> bands;
   private Tracer tracer = new Tracer(0, 0, 1);

@@ -74,7 +74,7 @@ record Surface(int[] pixels, int width, int from, int end) {
       }
       changes[start + i] = 0;
       int weight = weight(sum) * full >> 8;
-      blend(target + i, target + next, redBlue, green, weight);
+      blend(target + i, target + next, redBlue * weight, green * weight, weight);
       i = next;
     }
   }
@@ -88,33 +88,32 @@ record Surface(int[] pixels, int width, int from, int end) {
   void lay(int x, int y, int[] whole, int[] within, int start, int count, Rimmed colours) {
     int target = y * width + x;
     int full = colours.full();
+    int fill = colours.fill();
+    int rim = colours.rim();
     int all = 0;
     int inner = 0;
-    for (int i = 0; i < count; i++) {
-      all += whole[start + i];
-      inner += within[start + i];
-      whole[start + i] = 0;
-      within[start + i] = 0;
-      int covered = weight(all);
-      int inside = Math.min(covered, weight(inner));
-      int filled = inside * full >> 8;
-      int rim = covered - inside;
-      pixels[target + i] = colours.over(pixels[target + i], rim, filled);
-      if (filled == 256) {
-        int next = unchanged(whole, within, start, i + 1, count);
-        Arrays.fill(pixels, target + i + 1, target + next, 0xFF000000 | colours.fill());
-        i = next - 1;
+    int redBlue = 0;
+    int green = 0;
+    int rest = 256;
+    for (int i = start; i < start + count; i++) {
+      int more = whole[i];
+      int moreInside = within[i];
+      if ((more | moreInside) != 0) {
+        whole[i] = 0;
+        within[i] = 0;
+        all += more;
+        inner += moreInside;
+        int covered = weight(all);
+        int inside = Math.min(covered, weight(inner));
+        int filled = inside * full >> 8;
+        int ofRim = covered - inside;
+        redBlue = (rim & RED_BLUE) * ofRim + (fill & RED_BLUE) * filled;
+        green = (rim & GREEN) * ofRim + (fill & GREEN) * filled;
+        rest = 256 - ofRim - filled;
       }
+      pixels[target] = mixed(pixels[target], redBlue, green, rest);
+      target++;
     }
-  }
-
-  /** The first pixel from one on where the cover changes. */
-  private static int unchanged(int[] whole, int[] within, int start, int from, int count) {
-    int next = from;
-    while (next < count && (whole[start + next] | within[start + next]) == 0) {
-      next++;
-    }
-    return next;
   }
 
   /** Lays a stamp, as far as it lies on these rows. */
@@ -141,12 +140,13 @@ record Surface(int[] pixels, int width, int from, int end) {
     return Math.min(Math.abs(sum) + (1 << FINE - 1) >> FINE, 256);
   }
 
+  /** Mixes weighted colours into a run of pixels. */
   private void blend(int begin, int stop, int redBlue, int green, int weight) {
     if (weight == 256 && stop > begin + 1) {
-      Arrays.fill(pixels, begin, stop, 0xFF000000 | redBlue | green);
+      Arrays.fill(pixels, begin, stop, mixed(0, redBlue, green, 0));
     } else {
       for (int i = begin; i < stop; i++) {
-        pixels[i] = mixed(pixels[i], redBlue * weight, green * weight, 256 - weight);
+        pixels[i] = mixed(pixels[i], redBlue, green, 256 - weight);
       }
     }
   }
