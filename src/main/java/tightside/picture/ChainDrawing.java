@@ -105,9 +105,10 @@ final class ChainDrawing {
 
   private void plates(Ink ink, List<Curve> outline) {
     Tag tag = view.tag(ink);
+    Stencil plate = new Stencil(outline, true);
     links()
         .filter(link -> inkOf(link) == ink && !painted.contains(link))
-        .forEach(link -> draft.closed(tag, outline, poses.get(link)));
+        .forEach(link -> draft.placed(tag, plate, poses.get(link)));
   }
 
   private void crankedPlate() {
@@ -130,10 +131,10 @@ final class ChainDrawing {
 
   private void toothedPlates() {
     Tag tag = view.tag(Ink.TOOTHED_PLATE);
-    List<Curve> outline = Plates.toothed(view.pitchMm(), view.plateMm(), clawSide());
+    Stencil plate = new Stencil(Plates.toothed(view.pitchMm(), view.plateMm(), clawSide()), true);
     links()
         .filter(link -> !painted.contains(link))
-        .forEach(link -> draft.closed(tag, outline, poses.get(link)));
+        .forEach(link -> draft.placed(tag, plate, poses.get(link)));
   }
 
   /** The side of travel on which the claws of a toothed chain are: inside the loop. */

@@ -56,6 +56,11 @@ final class Draft {
     closed(tag, own.stream().map(curve -> curve.placed(pose)).toList());
   }
 
+  /** One of many shapes of the same form. */
+  void placed(Tag tag, Stencil stencil, Pose pose) {
+    shapes.add(new Shape.Placed(tag, stencil, pose));
+  }
+
   /** A line from end to end. */
   void open(Tag tag, List<Curve> curves) {
     shapes.add(new Shape.Path(tag, curves, false));

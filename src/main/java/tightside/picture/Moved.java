@@ -30,9 +30,8 @@ record Moved(double scale, Vector2D at) {
       return new Shape.Text(
           text.tag(), point(text.at()), text.words(), scale * text.sizeMm(), text.align());
     }
-    Shape.Path path = (Shape.Path) shape;
-    return new Shape.Path(
-        path.tag(), path.curves().stream().map(this::curve).toList(), path.closed());
+    Shape.Run run = (Shape.Run) shape;
+    return new Shape.Path(run.tag(), run.curves().stream().map(this::curve).toList(), run.closed());
   }
 
   private Curve curve(Curve curve) {

@@ -3,6 +3,7 @@ package tightside.picture;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.geometry.Curve;
+import tightside.geometry.Pose;
 
 /** Something to draw, in the drive's own millimetres, y up. */
 public sealed interface Shape {
@@ -12,13 +13,26 @@ public sealed interface Shape {
   /** The smallest upright rectangle round it, line weights left out. */
   Bounds bounds();
 
-  /**
-   * A run of lines and arcs, each beginning where the one before it ends.
-   *
-   * @param closed whether its end is joined to its beginning; an open one may be filled all the
-   *     same, across the chord, but has no line there
-   */
-  record Path(Tag tag, List<Curve> curves, boolean closed) implements Shape {
+  /** A run of lines and arcs, each beginning where the one before it ends. */
+  sealed interface Run extends Shape {
+
+    /** One piece at least, mm. */
+    List<Curve> curves();
+
+    /**
+     * Whether its end is joined to its beginning; an open one may be filled all the same, across
+     * the chord, but has no line there.
+     */
+    boolean closed();
+
+    @Override
+    default Bounds bounds() {
+      return Bounds.round(curves());
+    }
+  }
+
+  /** A run that is the only one of its form. */
+  record Path(Tag tag, List<Curve> curves, boolean closed) implements Run {
 
     public Path {
       curves = List.copyOf(curves);
@@ -26,10 +40,19 @@ public sealed interface Shape {
         throw new IllegalArgumentException("a path needs a piece at least");
       }
     }
+  }
+
+  /** One of many runs of the same form. */
+  record Placed(Tag tag, Stencil stencil, Pose pose) implements Run {
 
     @Override
-    public Bounds bounds() {
-      return Bounds.round(curves);
+    public List<Curve> curves() {
+      return stencil.curves().stream().map(curve -> curve.placed(pose)).toList();
+    }
+
+    @Override
+    public boolean closed() {
+      return stencil.closed();
     }
   }
 

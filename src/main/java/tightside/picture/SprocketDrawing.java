@@ -5,7 +5,6 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.drive.Joint;
 import tightside.drive.Sprocket;
 import tightside.geometry.Bearing;
-import tightside.geometry.Curve;
 import tightside.geometry.Pose;
 import tightside.geometry.ToothProfile;
 
@@ -19,14 +18,21 @@ final class SprocketDrawing {
     Vector2D centre = view.centre(place);
     draft.circle(view.tag(Ink.SPROCKET, place), centre, profile.rootRadiusMm());
     Tag tooth = view.tag(Ink.TOOTH, place);
-    List<Curve> outline = profile.tooth();
+    Stencil stencil = tooth(profile);
     Bearing first = view.toothAt(place);
     for (int i = 0; i < profile.teeth(); i++) {
-      Pose pose = new Pose(centre, first.plus(i * 360.0 / profile.teeth()));
-      draft.open(tooth, outline.stream().map(curve -> curve.placed(pose)).toList());
+      Bearing out = first.plus(i * 360.0 / profile.teeth());
+      Vector2D foot = centre.add(out.direction().multiply(profile.rootRadiusMm()));
+      draft.placed(tooth, stencil, new Pose(foot, out));
     }
     hub(draft, view, place);
     draft.keepClear(centre, view.clearRadiusMm(place));
+  }
+
+  /** A tooth about the middle of its foot, on the circle at the bottom of the gaps. */
+  private static Stencil tooth(ToothProfile profile) {
+    Pose down = new Pose(Vector2D.of(0, -profile.rootRadiusMm()), new Bearing(0));
+    return new Stencil(profile.tooth().stream().map(c -> c.placed(down)).toList(), false);
   }
 
   /** Radius of the hub, mm. */

@@ -130,19 +130,20 @@ public final class Svg {
       x(circle.centre()).append("\" cy=\"");
       y(circle.centre()).append("\" r=\"");
       number(circle.radiusMm()).append("\"/>\n");
-    } else if (shape instanceof Shape.Path path) {
+    } else if (shape instanceof Shape.Run run) {
       out.append("<path class=\"").append(name).append("\" d=\"");
-      path(path);
+      path(run);
       out.append("\"/>\n");
     } else {
       text((Shape.Text) shape, name);
     }
   }
 
-  private void path(Shape.Path path) {
+  private void path(Shape.Run run) {
+    List<Curve> curves = run.curves();
     out.append('M');
-    point(path.curves().get(0).from());
-    for (Curve curve : path.curves()) {
+    point(curves.get(0).from());
+    for (Curve curve : curves) {
       if (curve instanceof Curve.Arc arc) {
         out.append('A');
         number(arc.radiusMm()).append(' ');
@@ -154,7 +155,7 @@ public final class Svg {
       }
       point(curve.to());
     }
-    out.append(path.closed() ? "Z" : "");
+    out.append(run.closed() ? "Z" : "");
   }
 
   private void text(Shape.Text text, String name) {

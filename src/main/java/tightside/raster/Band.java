@@ -1,5 +1,6 @@
 package tightside.raster;
 
+import tightside.geometry.Pose;
 import tightside.picture.Rgb;
 import tightside.picture.Shape;
 import tightside.picture.Style;
@@ -26,8 +27,27 @@ final class Band {
       Reach reach = scene.reaches()[i];
       if (reach.meets(surface.from(), surface.end())) {
         Shape shape = scene.shapes().get(i);
-        paint(shape, reach, scene.brushes().of(shape.tag()), scene.tracer());
+        Brushes.Brush brush = scene.brushes().of(shape.tag());
+        Cut cut = scene.cuts()[i];
+        if (cut != null) {
+          paint((Shape.Placed) shape, cut, reach, brush, scene);
+        } else {
+          paint(shape, reach, brush, scene.tracer());
+        }
       }
+    }
+  }
+
+  private void paint(Shape.Placed placed, Cut cut, Reach reach, Brushes.Brush brush, Scene scene) {
+    Surface.Rimmed colours = rimmed(brush.style());
+    Pose pose = placed.pose();
+    if (cut.stamped() && scene.store().settled()) {
+      stamps.stamp(placed, cut, colours, scene.tracer(), scene.store());
+    } else if (coverage.open(reach)) {
+      double x = scene.tracer().x(pose.at());
+      double y = scene.tracer().y(pose.at());
+      cut.cover(x, y, pose.up().degrees(), points, coverage);
+      coverage.paint(colours);
     }
   }
 
@@ -38,8 +58,8 @@ final class Band {
     }
     if (coverage.open(reach)) {
       points.clear();
-      tracer.trace((Shape.Path) shape, points);
-      paint(((Shape.Path) shape).closed(), brush);
+      tracer.trace((Shape.Run) shape, points);
+      paint(((Shape.Run) shape).closed(), brush);
     }
   }
 
@@ -70,11 +90,7 @@ final class Band {
   private void paint(boolean closed, Brushes.Brush brush) {
     Style style = brush.style();
     if (brush.rimmed() && points.count > 2) {
-      if (closed) {
-        pen.rim(points, brush.breadth());
-      } else {
-        pen.openRim(points, brush.breadth());
-      }
+      pen.rim(points, closed, brush.breadth());
       coverage.paint(rimmed(style));
       return;
     }

@@ -212,23 +212,42 @@ final class Coverage {
     Arrays.fill(last, 0, height, -1);
   }
 
-  /** Takes away all cover of the window, as the weights of a stamp. */
-  int[] taken() {
-    int[] weights = new int[width * height];
-    for (int row = 0; row < height; row++) {
+  /**
+   * Takes away all cover of the window, as a stamp.
+   *
+   * @param x the pixel in which the shape has its origin
+   */
+  Stamp stamp(int x, int y) {
+    int above = 0;
+    while (above < height - 1 && last[above] < 0) {
+      above++;
+    }
+    int below = height;
+    while (below > above + 1 && last[below - 1] < 0) {
+      below--;
+    }
+    int from = width - 1;
+    int to = 0;
+    for (int row = above; row < below; row++) {
+      from = Math.min(from, first[row]);
+      to = Math.max(to, Math.min(last[row], width - 1));
+    }
+    int breadth = Math.max(1, to + 1 - from);
+    char[] weights = new char[breadth * (below - above)];
+    for (int row = above; row < below; row++) {
       int all = 0;
       int inner = 0;
-      for (int x = 0; x < width; x++) {
-        all += whole[row * stride + x];
-        inner += within[row * stride + x];
+      for (int i = 0; i < breadth; i++) {
+        all += whole[row * stride + from + i];
+        inner += within[row * stride + from + i];
         int covered = Surface.weight(all);
         int inside = Math.min(covered, Surface.weight(inner));
-        weights[row * width + x] = Stamp.packed(covered - inside, inside);
+        weights[(row - above) * breadth + i] = Stamp.packed(covered - inside, inside);
       }
     }
     Arrays.fill(whole, 0, stride * height, 0);
     Arrays.fill(within, 0, stride * height, 0);
-    return weights;
+    return new Stamp(left + from - x, top + above - y, breadth, below - above, weights);
   }
 
   private int start(int row) {

@@ -1,22 +1,14 @@
 package tightside.raster;
 
 /**
- * Gives a run of points the breadth of a line, as outlines to be filled. Ends are cut off straight;
- * gentle bends are followed, sharp corners are flattened.
+ * Gives a run of points the breadth of a line, as outlines to be filled. Ends are cut off straight.
  */
 final class Pen {
 
-  /** Cosine of the bend up to which the sides of a line are carried round to a point. */
-  private static final double GENTLE = 0.5;
-
   private final Points side = new Points();
   private final Points piece = new Points();
+  private final Sides sides = new Sides();
   private final Coverage coverage;
-
-  /** Unit vectors to the left of each leg. */
-  private double[] leftX = new double[256];
-
-  private double[] leftY = new double[256];
 
   Pen(Coverage coverage) {
     this.coverage = coverage;
@@ -29,61 +21,24 @@ final class Pen {
       return;
     }
     int last = points.count - 1;
-    legs(points, points.count);
+    sides.legs(points, points.count);
     side.clear();
     for (int i = 0; i <= last; i++) {
-      corner(points, i, i == 0 ? last : i - 1, i, breadth / 2);
+      sides.corner(points, i, i == 0 ? last : i - 1, i, breadth / 2, side);
     }
     coverage.add(side);
     side.clear();
     for (int i = last; i >= 0; i--) {
-      corner(points, i, i, i == 0 ? last : i - 1, -breadth / 2);
+      sides.corner(points, i, i, i == 0 ? last : i - 1, -breadth / 2, side);
     }
     coverage.add(side);
   }
 
-  /** Adds the two edges of a line along a closed run of points, as the edges of a rim. */
-  void rim(Points points, double breadth) {
-    legs(points, points.count);
-    double out = points.turnsRight() ? breadth / 2 : -breadth / 2;
-    side(points, out);
+  /** Adds the two edges of a line round what a run of points encloses, as the edges of a rim. */
+  void rim(Points points, boolean closed, double breadth) {
+    sides.rim(points, closed, breadth, side, piece);
     coverage.add(side);
-    side(points, -out);
-    coverage.addWithin(side);
-  }
-
-  /**
-   * Adds the edges of a line along an open run of points, with what lies between its ends on its
-   * inner side. What a fill would show under the ends of the line is left out.
-   */
-  void openRim(Points points, double breadth) {
-    int last = points.count - 1;
-    legs(points, last);
-    double out = points.turnsRight() ? breadth / 2 : -breadth / 2;
-    openSide(points, out);
-    end(points, last, last - 1, -out);
-    end(points, 0, 0, -out);
-    coverage.add(side);
-    openSide(points, -out);
-    coverage.addWithin(side);
-  }
-
-  private void openSide(Points points, double aside) {
-    int last = points.count - 1;
-    side.clear();
-    end(points, 0, 0, aside);
-    for (int i = 1; i < last; i++) {
-      corner(points, i, i - 1, i, aside);
-    }
-    end(points, last, last - 1, aside);
-  }
-
-  private void side(Points points, double aside) {
-    side.clear();
-    corner(points, 0, points.count - 1, 0, aside);
-    for (int i = 1; i < points.count; i++) {
-      corner(points, i, i - 1, i, aside);
-    }
+    coverage.addWithin(piece);
   }
 
   /** Adds a line along an open run of points. */
@@ -92,38 +47,19 @@ final class Pen {
     if (last < 1) {
       return;
     }
-    legs(points, last);
+    sides.legs(points, last);
     side.clear();
-    end(points, 0, 0, breadth / 2);
+    sides.beside(points, 0, 0, breadth / 2, side);
     for (int i = 1; i < last; i++) {
-      corner(points, i, i - 1, i, breadth / 2);
+      sides.corner(points, i, i - 1, i, breadth / 2, side);
     }
-    end(points, last, last - 1, breadth / 2);
-    end(points, last, last - 1, -breadth / 2);
+    sides.beside(points, last, last - 1, breadth / 2, side);
+    sides.beside(points, last, last - 1, -breadth / 2, side);
     for (int i = last - 1; i > 0; i--) {
-      corner(points, i, i, i - 1, -breadth / 2);
+      sides.corner(points, i, i, i - 1, -breadth / 2, side);
     }
-    end(points, 0, 0, -breadth / 2);
+    sides.beside(points, 0, 0, -breadth / 2, side);
     coverage.add(side);
-  }
-
-  private void legs(Points points, int legs) {
-    if (leftX.length < legs) {
-      leftX = new double[2 * legs];
-      leftY = new double[2 * legs];
-    }
-    for (int i = 0; i < legs; i++) {
-      int next = after(points, i);
-      double dx = points.x[next] - points.x[i];
-      double dy = points.y[next] - points.y[i];
-      double unit = 1 / Math.sqrt(dx * dx + dy * dy);
-      leftX[i] = dy * unit;
-      leftY[i] = -dx * unit;
-    }
-  }
-
-  private static int after(Points points, int i) {
-    return i + 1 == points.count ? 0 : i + 1;
   }
 
   /**
@@ -137,7 +73,7 @@ final class Pen {
     double left = dash[0];
     piece.clear();
     for (int i = 0; i < legs; i++) {
-      int next = after(points, i);
+      int next = i + 1 == points.count ? 0 : i + 1;
       double dx = points.x[next] - points.x[i];
       double dy = points.y[next] - points.y[i];
       double length = Math.hypot(dx, dy);
@@ -168,28 +104,6 @@ final class Pen {
   private void from(Points points, int i) {
     if (piece.count == 0) {
       piece.add(points.x[i], points.y[i]);
-    }
-  }
-
-  private void end(Points points, int at, int leg, double aside) {
-    side.add(points.x[at] + aside * leftX[leg], points.y[at] + aside * leftY[leg]);
-  }
-
-  /**
-   * The side of the line at a corner, from one leg to another.
-   *
-   * @param aside how far to the left
-   */
-  private void corner(Points points, int at, int from, int to, double aside) {
-    double cosine = leftX[from] * leftX[to] + leftY[from] * leftY[to];
-    if (cosine > GENTLE) {
-      double k = aside / (1 + cosine);
-      side.add(
-          points.x[at] + k * (leftX[from] + leftX[to]),
-          points.y[at] + k * (leftY[from] + leftY[to]));
-    } else {
-      end(points, at, from, aside);
-      end(points, at, to, aside);
     }
   }
 }

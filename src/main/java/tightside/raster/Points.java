@@ -32,6 +32,19 @@ final class Points {
     count++;
   }
 
+  /** These points turned clockwise about 0, 0, and from there moved. */
+  void turned(double sin, double cos, double toX, double toY, Points out) {
+    if (out.x.length < count) {
+      out.x = new double[count];
+      out.y = new double[count];
+    }
+    for (int i = 0; i < count; i++) {
+      out.x[i] = toX + x[i] * cos - y[i] * sin;
+      out.y[i] = toY + x[i] * sin + y[i] * cos;
+    }
+    out.count = count;
+  }
+
   /** Drops a last point that is the first one again. */
   void close() {
     if (count > 1 && Math.abs(x[count - 1] - x[0]) < SAME && Math.abs(y[count - 1] - y[0]) < SAME) {

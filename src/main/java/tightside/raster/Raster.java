@@ -13,9 +13,10 @@ import tightside.picture.Shape;
 public final class Raster {
 
   /** So that no core waits for the one that has the most to draw. */
-  private static final int BANDS = 3;
+  private static final int BANDS = 4;
 
   private final List<Band> bands;
+  private final Cuts cuts;
   private Tracer tracer = new Tracer(0, 0, 1);
   private double line = 1;
   private Brushes brushes = new Brushes(line);
@@ -23,8 +24,10 @@ public final class Raster {
   /**
    * @param pixels is drawn into, a row after the other from the top, alpha in the highest byte
    * @param width of a row
+   * @param cuts shared with other rasters of the same picture
    */
-  public Raster(int[] pixels, int width) {
+  public Raster(int[] pixels, int width, Cuts cuts) {
+    this.cuts = cuts;
     if (width < 1 || pixels.length % width != 0) {
       throw new IllegalArgumentException(pixels.length + " pixels are no rows of " + width);
     }
@@ -54,7 +57,7 @@ public final class Raster {
 
   /** Draws shapes on bare paper. */
   public void paint(Rgb paper, List<Shape> shapes) {
-    Scene scene = Scene.of(shapes, brushes, tracer);
+    Scene scene = Scene.of(shapes, brushes, tracer, cuts);
     Stream<Band> each = bands.parallelStream();
     each.forEach(band -> band.paint(paper, scene));
   }

@@ -20,7 +20,7 @@ record Reach(float left, float above, float right, float below) {
     if (shape instanceof Shape.Circle circle) {
       extent.reach(circle.centre().getX(), circle.centre().getY(), circle.radiusMm());
     } else {
-      for (Curve curve : ((Shape.Path) shape).curves()) {
+      for (Curve curve : ((Shape.Run) shape).curves()) {
         if (curve instanceof Curve.Arc arc) {
           extent.reach(arc.centre().getX(), arc.centre().getY(), arc.radiusMm());
         } else {
@@ -34,6 +34,12 @@ record Reach(float left, float above, float right, float below) {
         (float) (tracer.top() - tracer.scale() * extent.high - margin),
         (float) (tracer.left() + tracer.scale() * extent.right + margin),
         (float) (tracer.top() - tracer.scale() * extent.low + margin));
+  }
+
+  /** Round a point, pixels. */
+  static Reach about(double x, double y, double radius) {
+    return new Reach(
+        (float) (x - radius), (float) (y - radius), (float) (x + radius), (float) (y + radius));
   }
 
   boolean meets(int from, int end) {

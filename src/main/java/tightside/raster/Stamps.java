@@ -2,11 +2,13 @@ package tightside.raster;
 
 import java.util.HashMap;
 import java.util.Map;
+import tightside.geometry.Pose;
 import tightside.picture.Shape;
 
 /**
- * The small circles of a chain, its rollers and pins: hundreds that look alike but for where in a
- * pixel they have their middle. There they are set to within a sixteenth of it.
+ * The small parts of a chain, hundreds that look alike. Rollers and pins do but for where in a
+ * pixel they have their middle: there they are set to within a sixteenth of it. Plates and teeth
+ * are turned as well.
  */
 final class Stamps {
 
@@ -19,7 +21,7 @@ final class Stamps {
   /** Beyond that the picture is on its way to another size: all are worked out anew. */
   private static final int MOST = 4096;
 
-  private static final int ROOM = 2 * (int) LARGEST + 8;
+  private static final int ROOM = 2 * (int) Math.max(LARGEST, Cut.LARGEST) + 8;
 
   private final Map<Kind, Stamp> stamps = new HashMap<>();
   private final Coverage coverage = new Coverage(new Surface(new int[0], ROOM, 0, ROOM));
@@ -61,8 +63,26 @@ final class Stamps {
       }
       stamps.put(kind, stamp);
     }
-    surface.lay(left - stamp.middle(), top - stamp.middle(), stamp, colours);
+    surface.lay(left, top, stamp, colours);
     return true;
+  }
+
+  /** Draws a small stencil. */
+  void stamp(Shape.Placed placed, Cut cut, Surface.Rimmed colours, Tracer tracer, Cuts cuts) {
+    Pose pose = placed.pose();
+    double x = tracer.x(pose.at());
+    double y = tracer.y(pose.at());
+    int index = cut.index(x, y, pose.up().degrees());
+    Stamp stamp = cut.stamp(index);
+    if (stamp == null) {
+      coverage.open(new Reach(0, 0, ROOM, ROOM));
+      cut.cover(index, ROOM / 2, ROOM / 2, points, coverage);
+      stamp = coverage.stamp(ROOM / 2, ROOM / 2);
+      if (cuts.takes(stamp)) {
+        cut.keep(index, stamp);
+      }
+    }
+    surface.lay((int) Math.floor(x), (int) Math.floor(y), stamp, colours);
   }
 
   private Stamp stamp(Kind kind) {
@@ -78,6 +98,6 @@ final class Stamps {
     points.clear();
     tracer.trace(kind.within(), points);
     coverage.addWithin(points);
-    return new Stamp(middle, size, coverage.taken());
+    return coverage.stamp(middle, middle);
   }
 }

@@ -116,15 +116,18 @@ record Surface(int[] pixels, int width, int from, int end) {
     }
   }
 
-  /** Lays a stamp, as far as it lies on these rows. */
+  /** Lays a stamp with its origin in a pixel, as far as it lies on these rows. */
   void lay(int x, int y, Stamp stamp, Rimmed colours) {
     int full = colours.full();
-    int[] weights = stamp.weights();
-    int begin = Math.max(0, -x);
-    int stop = Math.min(stamp.size(), width - x);
-    for (int row = Math.max(0, from - y); row < Math.min(stamp.size(), end - y); row++) {
-      int source = row * stamp.size();
-      int target = (y + row) * width + x;
+    char[] weights = stamp.weights();
+    int left = x + stamp.left();
+    int top = y + stamp.top();
+    int begin = Math.max(0, -left);
+    int stop = Math.min(stamp.width(), width - left);
+    int last = Math.min(stamp.height(), end - top);
+    for (int row = Math.max(0, from - top); row < last; row++) {
+      int source = row * stamp.width();
+      int target = (top + row) * width + left;
       for (int i = begin; i < stop; i++) {
         int weight = weights[source + i];
         if (weight != 0) {

@@ -1,5 +1,6 @@
 package tightside.raster;
 
+import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import tightside.geometry.Curve;
 import tightside.picture.Shape;
@@ -51,11 +52,15 @@ record Tracer(double left, double top, double scale) {
     }
   }
 
-  void trace(Shape.Path path, Points out) {
-    if (path.curves().get(0) instanceof Curve.Line first) {
+  void trace(Shape.Run run, Points out) {
+    trace(run.curves(), run.closed(), out);
+  }
+
+  void trace(List<Curve> curves, boolean closed, Points out) {
+    if (curves.get(0) instanceof Curve.Line first) {
       add(first.from(), out);
     }
-    for (Curve curve : path.curves()) {
+    for (Curve curve : curves) {
       if (curve instanceof Curve.Arc arc) {
         double radius = arc.radiusMm() * scale;
         arc(arc.centre(), radius, arc.start().degrees(), arc.sweepDegrees(), out);
@@ -63,7 +68,7 @@ record Tracer(double left, double top, double scale) {
         add(curve.to(), out);
       }
     }
-    if (path.closed()) {
+    if (closed) {
       out.close();
     }
   }

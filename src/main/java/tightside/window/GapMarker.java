@@ -41,12 +41,12 @@ final class GapMarker extends Group {
         dot.setCenterY(fit.y(circle.centre()));
         dot.setRadius(circle.radiusMm() * fit.scale());
         paint(dot, style, lineMm * fit.scale());
-      } else if (shape instanceof Shape.Path path && path.closed()) {
+      } else if (shape instanceof Shape.Run run && run.closed()) {
         head.getPoints().clear();
-        path.curves().forEach(c -> head.getPoints().addAll(fit.x(c.from()), fit.y(c.from())));
+        run.curves().forEach(c -> head.getPoints().addAll(fit.x(c.from()), fit.y(c.from())));
         paint(head, style, lineMm * fit.scale());
-      } else if (shape instanceof Shape.Path path) {
-        run(path.curves().get(0), fit);
+      } else if (shape instanceof Shape.Run run) {
+        run(run.curves().get(0), fit);
         paint(line, style, lineMm * fit.scale());
       }
     }

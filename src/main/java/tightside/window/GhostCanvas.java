@@ -71,8 +71,6 @@ final class GhostCanvas extends Overlay {
 
   private static Shape outline(Shape shape) {
     Tag tag = new Tag(Ink.BEFORE, shape.tag().part(), shape.tag().plane());
-    return shape instanceof Shape.Path path
-        ? new Shape.Path(tag, path.curves(), path.closed())
-        : shape;
+    return shape instanceof Shape.Run run ? new Shape.Path(tag, run.curves(), run.closed()) : shape;
   }
 }

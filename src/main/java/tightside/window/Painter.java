@@ -90,17 +90,18 @@ final class Painter {
       trace(circle);
       return;
     }
-    Shape.Path path = (Shape.Path) shape;
-    Vector2D start = path.curves().get(0).from();
+    Shape.Run run = (Shape.Run) shape;
+    List<Curve> curves = run.curves();
+    Vector2D start = curves.get(0).from();
     g.moveTo(fit.x(start), fit.y(start));
-    for (Curve curve : path.curves()) {
+    for (Curve curve : curves) {
       if (curve instanceof Curve.Arc arc) {
         arc(arc.centre(), arc.radiusMm(), arc.start().degrees(), arc.sweepDegrees());
       } else {
         g.lineTo(fit.x(curve.to()), fit.y(curve.to()));
       }
     }
-    if (path.closed()) {
+    if (run.closed()) {
       g.closePath();
     }
   }

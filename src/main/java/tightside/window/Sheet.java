@@ -8,6 +8,7 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import tightside.picture.Shape;
 import tightside.picture.Styles;
+import tightside.raster.Cuts;
 import tightside.raster.Raster;
 
 /**
@@ -18,12 +19,12 @@ final class Sheet extends ImageView {
 
   private record Side(PixelBuffer<IntBuffer> buffer, WritableImage image, Raster raster) {
 
-    static Side of(int width, int height) {
+    static Side of(int width, int height, Cuts cuts) {
       int[] pixels = new int[width * height];
       PixelBuffer<IntBuffer> buffer =
           new PixelBuffer<>(
               width, height, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance());
-      return new Side(buffer, new WritableImage(buffer), new Raster(pixels, width));
+      return new Side(buffer, new WritableImage(buffer), new Raster(pixels, width, cuts));
     }
 
     boolean fits(int width, int height) {
@@ -38,6 +39,7 @@ final class Sheet extends ImageView {
    */
   record Place(int x, int y, int width, int height, double density) {}
 
+  private final Cuts cuts = new Cuts();
   private Side shown;
   private Side spare;
 
@@ -55,7 +57,7 @@ final class Sheet extends ImageView {
     double density = place.density();
     int width = Math.max(1, (int) Math.ceil(place.width() * density));
     int height = Math.max(1, (int) Math.ceil(place.height() * density));
-    Side next = spare != null && spare.fits(width, height) ? spare : Side.of(width, height);
+    Side next = spare != null && spare.fits(width, height) ? spare : Side.of(width, height, cuts);
     next.raster()
         .lay(
             (fit.left() - place.x()) * density,

@@ -63,7 +63,7 @@ class AsThingsStandTest {
   @Test
   void theLineOfAHangingRunIsTheLineOfItsLinks() {
     Picture picture = DrivePicture.of(solved(RIGHT.stretched("main", 5)), LABELLED);
-    Shape.Path line = Scenes.shapes(picture, Shape.Path.class, Ink.SLACK).get(0);
+    Shape.Run line = Scenes.shapes(picture, Shape.Run.class, Ink.SLACK).get(0);
     List<Vector2D> pins = pins(RIGHT.stretched("main", 5));
     for (Curve piece : line.curves()) {
       assertThat(pins).anyMatch(pin -> pin.distance(piece.to()) < 8.5);
@@ -88,8 +88,8 @@ class AsThingsStandTest {
     State back = RIGHT.turnedTo(-3, State.Arrived.BACKWARD);
     Picture picture = DrivePicture.of(solved(back), LABELLED);
     assertThat(words(back, LABELLED)).containsOnlyOnce("now pulled").contains("now loose");
-    assertThat(Scenes.shapes(picture, Shape.Path.class, Ink.TIGHT)).hasSize(1);
-    assertThat(Scenes.shapes(picture, Shape.Path.class, Ink.SLACK)).hasSize(2);
+    assertThat(Scenes.shapes(picture, Shape.Run.class, Ink.TIGHT)).hasSize(1);
+    assertThat(Scenes.shapes(picture, Shape.Run.class, Ink.SLACK)).hasSize(2);
   }
 
   /** The paint stays on its links: where the exhaust is a tooth ahead 49 lie between, not 48. */
@@ -148,7 +148,7 @@ class AsThingsStandTest {
     Picture picture =
         DrivePicture.of(solved(RIGHT), PictureOptions.labelled(Optional.empty(), scale));
     List<Shape.Text> texts = Scenes.shapes(picture, Shape.Text.class);
-    for (Shape.Path leader : Scenes.shapes(picture, Shape.Path.class, Ink.LEADER)) {
+    for (Shape.Run leader : Scenes.shapes(picture, Shape.Run.class, Ink.LEADER)) {
       Curve line = leader.curves().get(0);
       for (double at = 0; at <= 1; at += 0.02) {
         Vector2D point = line.from().lerp(line.to(), at);

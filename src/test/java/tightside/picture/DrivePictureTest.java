@@ -65,10 +65,10 @@ class DrivePictureTest {
     Picture picture = Scenes.picture(solution);
     for (Chain chain : solution.drive().chains()) {
       Part part = Part.chain(chain.name());
-      assertThat(of(part, Scenes.shapes(picture, Shape.Path.class, LINKS))).hasSize(chain.links());
+      assertThat(of(part, Scenes.shapes(picture, Shape.Run.class, LINKS))).hasSize(chain.links());
       assertThat(pins(picture, chain)).hasSize(chain.links());
       boolean cranked = chain.links() % 2 == 1 && chain.kind() != ChainKind.TOOTHED;
-      assertThat(of(part, Scenes.shapes(picture, Shape.Path.class, Ink.CRANKED_PLATE)))
+      assertThat(of(part, Scenes.shapes(picture, Shape.Run.class, Ink.CRANKED_PLATE)))
           .hasSize(cranked ? 1 : 0);
     }
   }
@@ -77,7 +77,7 @@ class DrivePictureTest {
   @MethodSource("scenes")
   void everySprocketHasItsTeeth(Solution solution) {
     Picture picture = Scenes.picture(solution);
-    List<Shape.Path> teeth = Scenes.shapes(picture, Shape.Path.class, Ink.TOOTH);
+    List<Shape.Run> teeth = Scenes.shapes(picture, Shape.Run.class, Ink.TOOTH);
     for (Chain chain : solution.drive().chains()) {
       for (int place : chain.sprocketPlaces()) {
         assertThat(of(Part.route(chain.name(), place), teeth))
@@ -95,7 +95,7 @@ class DrivePictureTest {
       assertThat(
               of(
                   Part.chain(chain.name()),
-                  Scenes.shapes(picture, Shape.Path.class, Ink.PAINTED_LINK)))
+                  Scenes.shapes(picture, Shape.Run.class, Ink.PAINTED_LINK)))
           .hasSize((int) marks);
     }
   }
@@ -167,7 +167,7 @@ class DrivePictureTest {
   @MethodSource("scenes")
   void pinsLieInTheGapsBetweenTeeth(Solution solution) {
     Picture picture = Scenes.picture(solution);
-    List<Shape.Path> teeth = Scenes.shapes(picture, Shape.Path.class, Ink.TOOTH);
+    List<Shape.Run> teeth = Scenes.shapes(picture, Shape.Run.class, Ink.TOOTH);
     for (ChainSolution solved : solution.chains()) {
       Chain chain = solved.chain();
       for (Vector2D pin : pins(picture, chain)) {
@@ -187,15 +187,15 @@ class DrivePictureTest {
   }
 
   /** The bearing of the middle of a tooth's outline from the sprocket's centre. */
-  private static Bearing tip(Shape.Path tooth, Vector2D centre) {
+  private static Bearing tip(Shape.Run tooth, Vector2D centre) {
     Vector2D middle =
         tooth.curves().get(0).from().lerp(tooth.curves().get(tooth.curves().size() - 1).to(), 0.5);
     return Bearing.of(centre.vectorTo(middle));
   }
 
   private static Bearing pointing(Picture picture, Ink ink, int place) {
-    Shape.Path triangle =
-        of(Part.route("main", place), Scenes.shapes(picture, Shape.Path.class, ink)).get(0);
+    Shape.Run triangle =
+        of(Part.route("main", place), Scenes.shapes(picture, Shape.Run.class, ink)).get(0);
     Vector2D tip = triangle.curves().get(0).from();
     Vector2D base = triangle.curves().get(1).from().lerp(triangle.curves().get(1).to(), 0.5);
     return Bearing.of(base.vectorTo(tip));
@@ -203,7 +203,7 @@ class DrivePictureTest {
 
   /** Bearing from a sprocket's centre to the middle of the painted link nearest to it. */
   private static Bearing paint(Picture picture, Vector2D centre) {
-    return Scenes.shapes(picture, Shape.Path.class, Ink.PAINTED_LINK).stream()
+    return Scenes.shapes(picture, Shape.Run.class, Ink.PAINTED_LINK).stream()
         .map(link -> link.bounds().centre())
         .min((a, b) -> Double.compare(a.distance(centre), b.distance(centre)))
         .map(middle -> Bearing.of(centre.vectorTo(middle)))
@@ -224,7 +224,7 @@ class DrivePictureTest {
   @Test
   void asItShouldBe_markPointerToothAndPaintLieInLine() {
     Picture picture = Scenes.answered(State.reference());
-    List<Shape.Path> teeth = Scenes.shapes(picture, Shape.Path.class, Ink.TOOTH);
+    List<Shape.Run> teeth = Scenes.shapes(picture, Shape.Run.class, Ink.TOOTH);
     for (int place : MARKED) {
       Bearing mark = Drives.chain(Drives.answered()).sprocketAt(place).mark().orElseThrow();
       assertThat(turn(mark, pointing(picture, Ink.MARK, place))).isCloseTo(0, DEGREES);
@@ -315,7 +315,7 @@ class DrivePictureTest {
                 strand.links() + " links",
                 (strand.links() - 1) + " between",
                 Pull.of(solved, solution.state(), strand).words(Optional.empty()).get(0));
-        assertThat(of(part, Scenes.shapes(picture, Shape.Path.class, Ink.TIGHT, Ink.SLACK)))
+        assertThat(of(part, Scenes.shapes(picture, Shape.Run.class, Ink.TIGHT, Ink.SLACK)))
             .extracting(shape -> shape.tag().ink())
             .containsExactly(Pull.of(solved, solution.state(), strand).line());
       }
@@ -425,7 +425,7 @@ class DrivePictureTest {
   @Test
   void theClawsOfAToothedChainReachForTheSprocket() {
     Picture picture = Scenes.picture(Scenes.solve(PictureDrives.toothed(), State.reference()));
-    for (Shape.Path link : Scenes.shapes(picture, Shape.Path.class, Ink.TOOTHED_PLATE)) {
+    for (Shape.Run link : Scenes.shapes(picture, Shape.Run.class, Ink.TOOTHED_PLATE)) {
       Vector2D crotch = link.curves().get(0).from();
       Vector2D back = link.curves().get(5).from().lerp(link.curves().get(5).to(), 0.5);
       Vector2D middle = Vector2D.of(0, 180);
@@ -442,7 +442,7 @@ class DrivePictureTest {
   @Test
   void everyOutlineRunsWithoutAGap() {
     Picture picture = Scenes.picture(Scenes.solve(PictureDrives.odd(), State.reference()));
-    for (Shape.Path path : Scenes.shapes(picture, Shape.Path.class)) {
+    for (Shape.Run path : Scenes.shapes(picture, Shape.Run.class)) {
       List<Curve> curves = path.curves();
       for (int i = path.closed() ? 0 : 1; i < curves.size(); i++) {
         Vector2D end = curves.get((i + curves.size() - 1) % curves.size()).to();

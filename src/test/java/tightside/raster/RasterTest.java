@@ -58,7 +58,7 @@ class RasterTest {
 
   private static int[] drawn(List<Shape> shapes, double left, double top, double scale) {
     int[] pixels = new int[WIDTH * HEIGHT];
-    Raster raster = new Raster(pixels, WIDTH);
+    Raster raster = new Raster(pixels, WIDTH, new Cuts());
     raster.lay(left, top, scale, 1);
     raster.paint(WHITE, shapes);
     return pixels;
@@ -190,7 +190,7 @@ class RasterTest {
       double y = top - scale * circle.centre().getY();
       return new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
     }
-    Shape.Path path = (Shape.Path) shape;
+    Shape.Run path = (Shape.Run) shape;
     Path2D outline = new Path2D.Double();
     Vector2D start = path.curves().get(0).from();
     outline.moveTo(left + scale * start.getX(), top - scale * start.getY());

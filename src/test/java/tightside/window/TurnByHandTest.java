@@ -130,7 +130,7 @@ class TurnByHandTest {
     return Stream.of(screen.window().picture().picture().orElseThrow())
         .flatMap(p -> p.shapes().stream())
         .filter(s -> s.tag().ink() == Ink.MARK)
-        .map(s -> ((Shape.Path) s).curves().get(0).from())
+        .map(s -> ((Shape.Run) s).curves().get(0).from())
         .filter(tip -> tip.norm() < 40)
         .findFirst()
         .orElseThrow();

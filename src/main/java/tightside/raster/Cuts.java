@@ -1,0 +1,55 @@
+package tightside.raster;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
+import tightside.picture.Stencil;
+
+/**
+ * The stencils of a picture at the size that it has. Rasters that draw the same picture by turns
+ * may share them.
+ */
+public final class Cuts {
+
+  /** So many pixels of stamps are kept, two bytes each. */
+  private static final long ROOM = 12_000_000;
+
+  private record Kind(Stencil stencil, double breadth) {}
+
+  private final Map<Kind, Cut> cuts = new HashMap<>();
+  private final AtomicLong kept = new AtomicLong();
+  private double scale;
+  private boolean settled;
+
+  /** A picture of a scale is drawn: one that had another before is not worth its stamps yet. */
+  void begin(double pixelsPerMm) {
+    settled = pixelsPerMm == scale;
+    if (!settled) {
+      scale = pixelsPerMm;
+      cuts.clear();
+      kept.set(0);
+    }
+  }
+
+  /**
+   * @param breadth of the line round it, pixels
+   */
+  Cut of(Stencil stencil, double breadth) {
+    return cuts.computeIfAbsent(new Kind(stencil, breadth), this::cut);
+  }
+
+  private Cut cut(Kind kind) {
+    Points points = new Points();
+    new Tracer(0, 0, scale).trace(kind.stencil().curves(), kind.stencil().closed(), points);
+    return Cut.of(points, kind.stencil().closed(), kind.breadth());
+  }
+
+  /** Whether a new stamp may be kept. Asked by all bands at once. */
+  boolean takes(Stamp stamp) {
+    return settled && kept.addAndGet(stamp.pixels()) <= ROOM;
+  }
+
+  boolean settled() {
+    return settled;
+  }
+}
