@@ -22,7 +22,7 @@ final class Band {
   }
 
   void paint(Rgb paper, Scene scene) {
-    surface.clear(rgb(paper));
+    surface.clear(Surface.rgb(paper));
     for (int i = 0; i < scene.reaches().length; i++) {
       Reach reach = scene.reaches()[i];
       if (reach.meets(surface.from(), surface.end())) {
@@ -30,7 +30,7 @@ final class Band {
         Brushes.Brush brush = scene.brushes().of(shape.tag());
         Cut cut = scene.cuts()[i];
         if (cut != null) {
-          paint((Shape.Placed) shape, cut, reach, brush, scene);
+          paint((Shape.Placed) shape, cut, reach, scene);
         } else {
           paint(shape, reach, brush, scene.tracer());
         }
@@ -38,16 +38,15 @@ final class Band {
     }
   }
 
-  private void paint(Shape.Placed placed, Cut cut, Reach reach, Brushes.Brush brush, Scene scene) {
-    Surface.Rimmed colours = rimmed(brush.style());
+  private void paint(Shape.Placed placed, Cut cut, Reach reach, Scene scene) {
     Pose pose = placed.pose();
     if (cut.stamped() && scene.store().settled()) {
-      stamps.stamp(placed, cut, colours, scene.tracer(), scene.store());
+      stamps.stamp(placed, cut, scene.tracer(), scene.store());
     } else if (coverage.open(reach)) {
       double x = scene.tracer().x(pose.at());
       double y = scene.tracer().y(pose.at());
       cut.cover(x, y, pose.up().degrees(), points, coverage);
-      coverage.paint(colours);
+      coverage.paint(cut.colours());
     }
   }
 
@@ -64,8 +63,9 @@ final class Band {
   }
 
   private void paint(Shape.Circle circle, Reach reach, Brushes.Brush brush, Tracer tracer) {
-    if (brush.rimmed()) {
-      if (stamps.stamp(circle, brush.breadth(), rimmed(brush.style()), tracer)) {
+    if (brush.rimmed().isPresent()) {
+      Surface.Rimmed colours = brush.rimmed().get();
+      if (stamps.stamp(circle, brush.breadth(), colours, tracer)) {
         return;
       }
       if (coverage.open(reach)) {
@@ -73,7 +73,7 @@ final class Band {
         coverage.add(points);
         trace(circle, -brush.breadth() / 2, tracer);
         coverage.addWithin(points);
-        coverage.paint(rimmed(brush.style()));
+        coverage.paint(colours);
       }
     } else if (coverage.open(reach)) {
       trace(circle, 0, tracer);
@@ -89,18 +89,18 @@ final class Band {
   /** Paints what the points run round. */
   private void paint(boolean closed, Brushes.Brush brush) {
     Style style = brush.style();
-    if (brush.rimmed() && points.count > 2) {
+    if (brush.rimmed().isPresent() && points.count > 2) {
       pen.rim(points, closed, brush.breadth());
-      coverage.paint(rimmed(style));
+      coverage.paint(brush.rimmed().get());
       return;
     }
     if (style.fill().isPresent()) {
       coverage.add(points);
-      coverage.paint(rgb(style.fill().get()), style.opacity());
+      coverage.paint(Surface.rgb(style.fill().get()), style.opacity());
     }
     if (style.line().isPresent()) {
       line(closed, brush);
-      coverage.paint(rgb(style.line().get()), 1);
+      coverage.paint(Surface.rgb(style.line().get()), 1);
     }
   }
 
@@ -112,16 +112,5 @@ final class Band {
     } else {
       pen.along(points, brush.breadth());
     }
-  }
-
-  private static Surface.Rimmed rimmed(Style style) {
-    return new Surface.Rimmed(
-        rgb(style.line().orElseThrow()),
-        rgb(style.fill().orElseThrow()),
-        (int) Math.round(256 * style.opacity()));
-  }
-
-  private static int rgb(Rgb colour) {
-    return colour.red() << 16 | colour.green() << 8 | colour.blue();
   }
 }

@@ -217,7 +217,7 @@ final class Coverage {
    *
    * @param x the pixel in which the shape has its origin
    */
-  Stamp stamp(int x, int y) {
+  Stamp stamp(int x, int y, Surface.Rimmed rimmed) {
     int above = 0;
     while (above < height - 1 && last[above] < 0) {
       above++;
@@ -233,7 +233,7 @@ final class Coverage {
       to = Math.max(to, Math.min(last[row], width - 1));
     }
     int breadth = Math.max(1, to + 1 - from);
-    char[] weights = new char[breadth * (below - above)];
+    int[] colours = new int[breadth * (below - above)];
     for (int row = above; row < below; row++) {
       int all = 0;
       int inner = 0;
@@ -242,12 +242,12 @@ final class Coverage {
         inner += within[row * stride + from + i];
         int covered = Surface.weight(all);
         int inside = Math.min(covered, Surface.weight(inner));
-        weights[(row - above) * breadth + i] = Stamp.packed(covered - inside, inside);
+        colours[(row - above) * breadth + i] = rimmed.covering(covered, inside);
       }
     }
     Arrays.fill(whole, 0, stride * height, 0);
     Arrays.fill(within, 0, stride * height, 0);
-    return new Stamp(left + from - x, top + above - y, breadth, below - above, weights);
+    return new Stamp(left + from - x, top + above - y, breadth, below - above, colours);
   }
 
   private int start(int row) {

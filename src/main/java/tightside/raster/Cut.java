@@ -1,10 +1,10 @@
 package tightside.raster;
 
 /**
- * A stencil at its size on the screen: the edges of its rim about its own origin, pixels, y down.
- * Where the stencil is small its stamps are kept, one for each way that it may be turned and each
- * place that its origin may have in a pixel; what is stamped lies at most an eighth of a pixel from
- * where it belongs across and down, and at its far end an eighth more.
+ * A stencil at its size on the screen, in its colours: the edges of its rim about its own origin,
+ * pixels, y down. Where the stencil is small its stamps are kept, one for each way that it may be
+ * turned and each place that its origin may have in a pixel; what is stamped lies at most an eighth
+ * of a pixel from where it belongs across and down, and at its far end an eighth more.
  */
 final class Cut {
 
@@ -21,6 +21,7 @@ final class Cut {
 
   private final Points outer;
   private final Points inner;
+  private final Surface.Rimmed colours;
   private final double reach;
 
   /** Into how many parts a turn, or half a turn, is divided. */
@@ -31,7 +32,8 @@ final class Cut {
 
   private final Stamp[] stamps;
 
-  private Cut(Points outer, Points inner) {
+  private Cut(Points outer, Points inner, Surface.Rimmed colours) {
+    this.colours = colours;
     this.outer = outer;
     this.inner = inner;
     reach = farthest(outer);
@@ -43,11 +45,11 @@ final class Cut {
   /**
    * @param points of the stencil, pixels about its origin
    */
-  static Cut of(Points points, boolean closed, double breadth) {
+  static Cut of(Points points, boolean closed, double breadth, Surface.Rimmed colours) {
     Points outer = new Points();
     Points inner = new Points();
     new Sides().rim(points, closed, breadth, outer, inner);
-    return new Cut(outer, inner);
+    return new Cut(outer, inner, colours);
   }
 
   private static double farthest(Points points) {
@@ -68,6 +70,10 @@ final class Cut {
               && Math.abs(points.y[i] + points.y[i + half]) < SAME;
     }
     return even;
+  }
+
+  Surface.Rimmed colours() {
+    return colours;
   }
 
   /** From the origin to the farthest point, pixels. */

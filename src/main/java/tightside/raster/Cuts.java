@@ -11,10 +11,10 @@ import tightside.picture.Stencil;
  */
 public final class Cuts {
 
-  /** So many pixels of stamps are kept, two bytes each. */
-  private static final long ROOM = 12_000_000;
+  /** So many pixels of stamps are kept, four bytes each. */
+  private static final long ROOM = 8_000_000;
 
-  private record Kind(Stencil stencil, double breadth) {}
+  private record Kind(Stencil stencil, double breadth, Surface.Rimmed colours) {}
 
   private final Map<Kind, Cut> cuts = new HashMap<>();
   private final AtomicLong kept = new AtomicLong();
@@ -31,17 +31,15 @@ public final class Cuts {
     }
   }
 
-  /**
-   * @param breadth of the line round it, pixels
-   */
-  Cut of(Stencil stencil, double breadth) {
-    return cuts.computeIfAbsent(new Kind(stencil, breadth), this::cut);
+  Cut of(Stencil stencil, Brushes.Brush brush) {
+    Kind kind = new Kind(stencil, brush.breadth(), brush.rimmed().orElseThrow());
+    return cuts.computeIfAbsent(kind, this::cut);
   }
 
   private Cut cut(Kind kind) {
     Points points = new Points();
     new Tracer(0, 0, scale).trace(kind.stencil().curves(), kind.stencil().closed(), points);
-    return Cut.of(points, kind.stencil().closed(), kind.breadth());
+    return Cut.of(points, kind.stencil().closed(), kind.breadth(), kind.colours());
   }
 
   /** Whether a new stamp may be kept. Asked by all bands at once. */

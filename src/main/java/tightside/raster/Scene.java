@@ -22,15 +22,15 @@ record Scene(
     Cut[] cuts = new Cut[shapes.size()];
     Stencil before = null;
     Cut cut = null;
-    double breadthBefore = 0;
+    Brushes.Brush brushBefore = null;
     for (int i = 0; i < reaches.length; i++) {
       Shape shape = shapes.get(i);
       Brushes.Brush brush = brushes.of(shape.tag());
-      if (shape instanceof Shape.Placed placed && brush.rimmed()) {
-        if (placed.stencil() != before || brush.breadth() != breadthBefore) {
+      if (shape instanceof Shape.Placed placed && brush.rimmed().isPresent()) {
+        if (placed.stencil() != before || brush != brushBefore) {
           before = placed.stencil();
-          breadthBefore = brush.breadth();
-          cut = store.of(before, breadthBefore);
+          brushBefore = brush;
+          cut = store.of(before, brush);
         }
         cuts[i] = cut;
         double x = tracer.x(placed.pose().at());

@@ -29,7 +29,7 @@ final class Stamps {
   private final Surface surface;
 
   /** Radii in pixels, and the place of the middle. */
-  private record Kind(float within, float whole, int across, int down) {}
+  private record Kind(float within, float whole, int across, int down, Surface.Rimmed colours) {}
 
   Stamps(Surface surface) {
     this.surface = surface;
@@ -54,7 +54,8 @@ final class Stamps {
             (float) Math.max(0, whole - breadth),
             (float) whole,
             (int) (PLACES * (x - left)),
-            (int) (PLACES * (y - top)));
+            (int) (PLACES * (y - top)),
+            colours);
     Stamp stamp = stamps.get(kind);
     if (stamp == null) {
       stamp = stamp(kind);
@@ -63,12 +64,12 @@ final class Stamps {
       }
       stamps.put(kind, stamp);
     }
-    surface.lay(left, top, stamp, colours);
+    surface.lay(left, top, stamp);
     return true;
   }
 
   /** Draws a small stencil. */
-  void stamp(Shape.Placed placed, Cut cut, Surface.Rimmed colours, Tracer tracer, Cuts cuts) {
+  void stamp(Shape.Placed placed, Cut cut, Tracer tracer, Cuts cuts) {
     Pose pose = placed.pose();
     double x = tracer.x(pose.at());
     double y = tracer.y(pose.at());
@@ -77,12 +78,12 @@ final class Stamps {
     if (stamp == null) {
       coverage.open(new Reach(0, 0, ROOM, ROOM));
       cut.cover(index, ROOM / 2, ROOM / 2, points, coverage);
-      stamp = coverage.stamp(ROOM / 2, ROOM / 2);
+      stamp = coverage.stamp(ROOM / 2, ROOM / 2, cut.colours());
       if (cuts.takes(stamp)) {
         cut.keep(index, stamp);
       }
     }
-    surface.lay((int) Math.floor(x), (int) Math.floor(y), stamp, colours);
+    surface.lay((int) Math.floor(x), (int) Math.floor(y), stamp);
   }
 
   private Stamp stamp(Kind kind) {
@@ -98,6 +99,6 @@ final class Stamps {
     points.clear();
     tracer.trace(kind.within(), points);
     coverage.addWithin(points);
-    return coverage.stamp(middle, middle);
+    return coverage.stamp(middle, middle, kind.colours());
   }
 }

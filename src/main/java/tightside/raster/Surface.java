@@ -1,6 +1,7 @@
 package tightside.raster;
 
 import java.util.Arrays;
+import tightside.picture.Rgb;
 
 /**
  * Opaque pixels, a row after the other, alpha in the highest byte; of them the rows that one thread
@@ -28,14 +29,24 @@ record Surface(int[] pixels, int width, int from, int end) {
    */
   record Rimmed(int rim, int fill, int full) {
 
-    /** Mixes the weights of rim and fill, of 256, into a pixel. */
-    int over(int under, int ofRim, int ofFill) {
-      return mixed(
-          under,
-          (rim & RED_BLUE) * ofRim + (fill & RED_BLUE) * ofFill,
-          (rim & GREEN) * ofRim + (fill & GREEN) * ofFill,
-          256 - ofRim - ofFill);
+    /**
+     * The colours of a pixel by as much as they cover it, and how much that is in the highest byte.
+     *
+     * @param covered the weight of rim and fill together, of 256
+     * @param inside the weight of the fill where it covers all that it can, of 256
+     */
+    int covering(int covered, int inside) {
+      int filled = inside * full >> 8;
+      int ofRim = covered - inside;
+      int redBlue = (rim & RED_BLUE) * ofRim + (fill & RED_BLUE) * filled;
+      int green = (rim & GREEN) * ofRim + (fill & GREEN) * filled;
+      int all = ofRim + filled;
+      return all - Math.min(1, all >> 7) << 24 | redBlue >>> 8 & RED_BLUE | green >>> 8 & GREEN;
     }
+  }
+
+  static int rgb(Rgb colour) {
+    return colour.red() << 16 | colour.green() << 8 | colour.blue();
   }
 
   void clear(int rgb) {
@@ -117,24 +128,30 @@ record Surface(int[] pixels, int width, int from, int end) {
   }
 
   /** Lays a stamp with its origin in a pixel, as far as it lies on these rows. */
-  void lay(int x, int y, Stamp stamp, Rimmed colours) {
-    int full = colours.full();
-    char[] weights = stamp.weights();
+  void lay(int x, int y, Stamp stamp) {
     int left = x + stamp.left();
     int top = y + stamp.top();
     int begin = Math.max(0, -left);
     int stop = Math.min(stamp.width(), width - left);
     int last = Math.min(stamp.height(), end - top);
     for (int row = Math.max(0, from - top); row < last; row++) {
-      int source = row * stamp.width();
       int target = (top + row) * width + left;
-      for (int i = begin; i < stop; i++) {
-        int weight = weights[source + i];
-        if (weight != 0) {
-          int filled = Stamp.within(weight) * full >> 8;
-          pixels[target + i] = colours.over(pixels[target + i], Stamp.rim(weight), filled);
-        }
-      }
+      stamp(stamp.colours(), row * stamp.width(), pixels, target, begin, stop);
+    }
+  }
+
+  private static void stamp(
+      int[] colours, int source, int[] pixels, int target, int begin, int stop) {
+    for (int i = begin; i < stop; i++) {
+      int over = colours[source + i];
+      int under = pixels[target + i];
+      int covered = over >>> 24;
+      int rest = 256 - covered - (covered >> 7);
+      pixels[target + i] =
+          over
+                  + ((under & RED_BLUE) * rest >>> 8 & RED_BLUE)
+                  + ((under & GREEN) * rest >>> 8 & GREEN)
+              | 0xFF000000;
     }
   }
 
