@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tightside.drive.Chain;
 import tightside.drive.Gearing;
 import tightside.drive.Shaft;
@@ -38,19 +40,45 @@ public final class DrivePicture {
     return new DrivePicture(solution, options).picture();
   }
 
-  /**
-   * The same without words, in the bounds and with the lines of a picture drawn before: for a drive
-   * that moves.
-   */
-  public static Picture within(Picture before, Solution solution, PictureOptions options) {
+  /** The same without words, in the bounds and with the lines of another picture. */
+  public static Picture within(Picture other, Solution solution, PictureOptions options) {
     DrivePicture drawing = new DrivePicture(solution, options.withoutWords());
     drawing.views.forEach(drawing::draw);
-    return new Picture(
-        drawing.draft.shapes(),
-        before.bounds(),
-        before.lineMm(),
-        solution.drive().name(),
-        drawing.description());
+    return drawing.within(other.bounds(), other.lineMm());
+  }
+
+  private Picture within(Bounds bounds, double lineMm) {
+    return new Picture(draft.shapes(), bounds, lineMm, solution.drive().name(), description());
+  }
+
+  /** What stays of a picture that was drawn of a solution. */
+  public static Standing standing(Picture picture, Solution solution, PictureOptions options) {
+    Map<String, List<Shape>> faces =
+        new DrivePicture(solution, options)
+            .views.stream()
+                .collect(Collectors.toMap(view -> view.chain().name(), DrivePicture::faces));
+    return new Standing(picture.bounds(), picture.lineMm(), faces);
+  }
+
+  private static List<Shape> faces(ChainView view) {
+    Draft faces = new Draft();
+    FaceDrawing.draw(faces, view);
+    return List.copyOf(faces.shapes());
+  }
+
+  /**
+   * A picture without words of a drive that moves.
+   *
+   * @param standing of a picture of the same drive in the same state, but for the crank's angle
+   */
+  public static Picture moved(Standing standing, Solution solution, PictureOptions options) {
+    DrivePicture drawing = new DrivePicture(solution, options.withoutWords());
+    drawing.views.forEach(
+        view -> {
+          standing.faces().get(view.chain().name()).forEach(drawing.draft::add);
+          drawing.drawMoving(view);
+        });
+    return drawing.within(standing.bounds(), standing.lineMm());
   }
 
   /** Whole cycles of two turns of which a picture tells; 0 where it tells of none. */
@@ -128,6 +156,10 @@ public final class DrivePicture {
 
   private void draw(ChainView view) {
     FaceDrawing.draw(draft, view);
+    drawMoving(view);
+  }
+
+  private void drawMoving(ChainView view) {
     List<Integer> places = view.chain().sprocketPlaces();
     places.forEach(place -> SprocketDrawing.draw(draft, view, place));
     view.lay()

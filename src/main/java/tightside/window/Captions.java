@@ -10,6 +10,7 @@ import tightside.picture.Ink;
 import tightside.picture.Picture;
 import tightside.picture.PictureOptions;
 import tightside.picture.Shape;
+import tightside.picture.Standing;
 import tightside.timing.Solution;
 import tightside.timing.State;
 
@@ -21,7 +22,7 @@ import tightside.timing.State;
  * @param cycles whole cycles of the crank that they tell of
  * @param options of the picture, for its words
  * @param leaders the lines from the words to what they name
- * @param first the picture in which they found their places
+ * @param standing what else stays of the picture in which they found their places
  */
 record Captions(
     Drive drive,
@@ -30,7 +31,7 @@ record Captions(
     PictureOptions options,
     List<Shape> leaders,
     List<Shape> words,
-    Picture first) {
+    Standing standing) {
 
   private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING);
 
@@ -43,11 +44,12 @@ record Captions(
         options,
         full.shapes().stream().filter(s -> s.tag().ink() == Ink.LEADER).toList(),
         full.shapes().stream().filter(s -> WORDS.contains(s.tag().ink())).toList(),
-        full);
+        DrivePicture.standing(full, solution, options));
   }
 
   /** None: where they would have no room to be read. */
   static Captions none(Solution solution, PictureOptions options) {
+    Picture bare = DrivePicture.of(solution, options.withoutWords());
     return new Captions(
         solution.drive(),
         still(solution),
@@ -55,7 +57,7 @@ record Captions(
         options,
         List.of(),
         List.of(),
-        DrivePicture.of(solution, options.withoutWords()));
+        DrivePicture.standing(bare, solution, options));
   }
 
   private static long cycles(Solution solution) {
@@ -76,7 +78,7 @@ record Captions(
 
   /** The picture of a solution with these words on it. */
   Picture over(Solution solution) {
-    Picture bare = DrivePicture.within(first, solution, options);
+    Picture bare = DrivePicture.moved(standing, solution, options);
     List<Shape> all = new ArrayList<>(bare.shapes());
     all.addAll(leaders);
     all.addAll(words);
