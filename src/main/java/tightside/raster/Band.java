@@ -21,8 +21,14 @@ final class Band {
     pen = new Pen(coverage);
   }
 
+  /** Where it has drawn. */
+  Inked inked() {
+    return surface.inked();
+  }
+
   void paint(Rgb paper, Scene scene) {
     surface.clear(Surface.rgb(paper));
+    surface.inked().clear();
     for (int i = 0; i < scene.reaches().length; i++) {
       Reach reach = scene.reaches()[i];
       if (reach.meets(surface.from(), surface.end())) {

@@ -17,6 +17,7 @@ public final class Raster {
 
   private final List<Band> bands;
   private final Cuts cuts;
+  private final Inked inked;
   private Tracer tracer = new Tracer(0, 0, 1);
   private double line = 1;
   private Brushes brushes = new Brushes(line);
@@ -31,12 +32,16 @@ public final class Raster {
     if (width < 1 || pixels.length % width != 0) {
       throw new IllegalArgumentException(pixels.length + " pixels are no rows of " + width);
     }
-    int rows = pixels.length / width;
+    inked = new Inked(width, pixels.length / width);
     bands =
-        IntStream.range(0, BANDS)
-            .mapToObj(i -> new Surface(pixels, width, rows * i / BANDS, rows * (i + 1) / BANDS))
-            .map(Band::new)
-            .toList();
+        IntStream.range(0, BANDS).mapToObj(i -> surface(pixels, width, i)).map(Band::new).toList();
+  }
+
+  private static Surface surface(int[] pixels, int width, int band) {
+    int rows = pixels.length / width;
+    int from = rows * band / BANDS;
+    int end = rows * (band + 1) / BANDS;
+    return new Surface(pixels, width, from, end, new Inked(width, rows));
   }
 
   /**
@@ -55,10 +60,17 @@ public final class Raster {
     }
   }
 
-  /** Draws shapes on bare paper. */
-  public void paint(Rgb paper, List<Shape> shapes) {
+  /**
+   * Draws shapes on bare paper.
+   *
+   * @return all that is not bare, and a little round it
+   */
+  public List<Area> paint(Rgb paper, List<Shape> shapes) {
     Scene scene = Scene.of(shapes, brushes, tracer, cuts);
     Stream<Band> each = bands.parallelStream();
     each.forEach(band -> band.paint(paper, scene));
+    inked.clear();
+    bands.forEach(band -> inked.add(band.inked()));
+    return inked.areas();
   }
 }

@@ -24,7 +24,8 @@ final class Stamps {
   private static final int ROOM = 2 * (int) Math.max(LARGEST, Cut.LARGEST) + 8;
 
   private final Map<Kind, Stamp> stamps = new HashMap<>();
-  private final Coverage coverage = new Coverage(new Surface(new int[0], ROOM, 0, ROOM));
+  private final Coverage coverage =
+      new Coverage(new Surface(new int[0], ROOM, 0, ROOM, new Inked(ROOM, ROOM)));
   private final Points points = new Points();
   private final Surface surface;
 

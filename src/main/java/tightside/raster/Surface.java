@@ -10,8 +10,9 @@ import tightside.picture.Rgb;
  * @param pixels all rows
  * @param from the first row that is painted
  * @param end the first row that is not painted any more
+ * @param inked is told what is painted
  */
-record Surface(int[] pixels, int width, int from, int end) {
+record Surface(int[] pixels, int width, int from, int end, Inked inked) {
 
   /** Runs that are no longer are painted pixel by pixel. */
   private static final int NARROW = 48;
@@ -62,6 +63,7 @@ record Surface(int[] pixels, int width, int from, int end) {
    * @param full the weight of the colour where all is covered, of 256
    */
   void lay(int x, int y, int[] changes, int start, int count, int rgb, int full) {
+    inked.mark(x, y, count);
     int target = y * width + x;
     int redBlue = rgb & RED_BLUE;
     int green = rgb & GREEN;
@@ -97,6 +99,7 @@ record Surface(int[] pixels, int width, int from, int end) {
    * @param within how the cover by what lies within the rim changes
    */
   void lay(int x, int y, int[] whole, int[] within, int start, int count, Rimmed colours) {
+    inked.mark(x, y, count);
     int target = y * width + x;
     int full = colours.full();
     int fill = colours.fill();
@@ -134,7 +137,11 @@ record Surface(int[] pixels, int width, int from, int end) {
     int begin = Math.max(0, -left);
     int stop = Math.min(stamp.width(), width - left);
     int last = Math.min(stamp.height(), end - top);
+    if (begin >= stop) {
+      return;
+    }
     for (int row = Math.max(0, from - top); row < last; row++) {
+      inked.mark(left + begin, top + row, stop - begin);
       int target = (top + row) * width + left;
       stamp(stamp.colours(), row * stamp.width(), pixels, target, begin, stop);
     }

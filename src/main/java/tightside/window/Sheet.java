@@ -2,20 +2,23 @@ package tightside.window;
 
 import java.nio.IntBuffer;
 import java.util.List;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Group;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import tightside.picture.Shape;
 import tightside.picture.Styles;
+import tightside.raster.Area;
 import tightside.raster.Cuts;
 import tightside.raster.Raster;
 
 /**
  * The paper on which everything lies that moves: two images by turns, for one may still be on its
- * way to the screen while the next is drawn.
+ * way to the screen while the next is drawn. Only what is drawn on is shown of them.
  */
-final class Sheet extends ImageView {
+final class Sheet extends Group {
 
   private record Side(PixelBuffer<IntBuffer> buffer, WritableImage image, Raster raster) {
 
@@ -64,14 +67,28 @@ final class Sheet extends ImageView {
             (fit.top() - place.y()) * density,
             fit.scale() * density,
             linePixels * density);
-    next.raster().paint(Styles.PAPER, shapes);
+    List<Area> areas = next.raster().paint(Styles.PAPER, shapes);
     next.buffer().updateBuffer(all -> null);
     spare = shown;
     shown = next;
-    setImage(next.image());
-    setFitWidth(width / density);
-    setFitHeight(height / density);
-    setX(place.x());
-    setY(place.y());
+    while (getChildren().size() < areas.size()) {
+      getChildren().add(new ImageView());
+    }
+    for (int i = 0; i < getChildren().size(); i++) {
+      ImageView pane = (ImageView) getChildren().get(i);
+      pane.setVisible(i < areas.size());
+      if (pane.isVisible()) {
+        show(areas.get(i), pane, place);
+      }
+    }
+  }
+
+  private void show(Area area, ImageView pane, Place place) {
+    pane.setImage(shown.image());
+    pane.setViewport(new Rectangle2D(area.x(), area.y(), area.width(), area.height()));
+    pane.setFitWidth(area.width() / place.density());
+    pane.setFitHeight(area.height() / place.density());
+    pane.setX(place.x() + area.x() / place.density());
+    pane.setY(place.y() + area.y() / place.density());
   }
 }

@@ -48,6 +48,9 @@ class RasterTest {
    */
   private static final double ALIKE = 0.6;
 
+  /** The same where hundreds of plates and teeth are set to an eighth of a pixel. */
+  private static final double STAMPED = 0.85;
+
   private static Picture turned(String model, double crank) {
     Drive drive =
         ModelReader.read(Path.of("models", model + ".yaml")).model().orElseThrow().drive();
@@ -133,6 +136,56 @@ class RasterTest {
         .isLessThan(ALIKE);
     int[] nothing = drawn(picture.shapes(), 90_000, 200, 9);
     assertThat(nothing).containsOnly(0xFFFFFFFF);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0, 1.1", "-200, 90, 2.7", "60, -120, 0.4"})
+  void whatIsLeftOutIsBare(double left, double top, double scale) {
+    int[] pixels = new int[WIDTH * HEIGHT];
+    Raster raster = new Raster(pixels, WIDTH, new Cuts());
+    Picture picture = turned("v-six-two-stages", 77);
+    for (int frame = 0; frame < 3; frame++) {
+      raster.lay(left + 320, top + 400, scale, 1);
+      List<Area> areas = raster.paint(WHITE, picture.shapes());
+      int bare = 0;
+      for (int i = 0; i < pixels.length; i++) {
+        int x = i % WIDTH;
+        int y = i / WIDTH;
+        if (areas.stream().noneMatch(a -> holds(a, x, y))) {
+          bare++;
+          assertThat(pixels[i]).isEqualTo(0xFFFFFFFF);
+        }
+      }
+      assertThat(bare).isPositive().isLessThan(pixels.length);
+    }
+  }
+
+  private static boolean holds(Area area, int x, int y) {
+    return x >= area.x()
+        && x < area.x() + area.width()
+        && y >= area.y()
+        && y < area.y() + area.height();
+  }
+
+  @Test
+  void platesAndTeethLieWhereTheyBelongWhetherStampedOrNot() {
+    Picture picture = turned("v-six-two-stages", 123.4);
+    double scale = 1.13;
+    double left = 320;
+    double top = 440;
+    int[] pixels = new int[WIDTH * HEIGHT];
+    Raster raster = new Raster(pixels, WIDTH, new Cuts());
+    raster.lay(left, top, scale, 1);
+    raster.paint(WHITE, picture.shapes());
+    int[] drawn = pixels.clone();
+    raster.paint(WHITE, picture.shapes());
+    int[] stamped = pixels.clone();
+    raster.paint(WHITE, picture.shapes());
+    assertThat(pixels).isEqualTo(stamped);
+    assertThat(stamped).isNotEqualTo(drawn);
+    assertThat(difference(stamped, drawn)).isLessThan(STAMPED);
+    assertThat(difference(stamped, platform(picture.shapes(), left, top, scale)))
+        .isLessThan(STAMPED);
   }
 
   private static double difference(int[] ours, int[] theirs) {
