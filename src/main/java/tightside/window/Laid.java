@@ -23,6 +23,9 @@ record Laid(
   /** Room for the focus's own line round the picture, pixels. */
   private static final int EDGE = 2;
 
+  /** Densities are multiples of a quarter. */
+  private static final int QUARTERS = 4;
+
   /** Under all of some shapes. */
   static Laid under(
       List<Shape> shapes,
@@ -37,11 +40,22 @@ record Laid(
   }
 
   static Sheet.Place place(Bounds all, Fit fit, double width, double height, double density) {
-    int left = Math.max(EDGE, (int) Math.floor(fit.left() + fit.scale() * all.left()));
-    int top = Math.max(EDGE, (int) Math.floor(fit.top() - fit.scale() * all.top()));
+    int left = whole(Math.max(EDGE, fit.left() + fit.scale() * all.left()), density);
+    int top = whole(Math.max(EDGE, fit.top() - fit.scale() * all.top()), density);
     double right = Math.min(width - EDGE, Math.ceil(fit.left() + fit.scale() * all.right()));
     double bottom = Math.min(height - EDGE, Math.ceil(fit.top() - fit.scale() * all.bottom()));
     return new Sheet.Place(left, top, (int) right - left, (int) bottom - top, density);
+  }
+
+  /** The next pixel of the layout, downward, that begins with one of the screen. */
+  private static int whole(double at, double density) {
+    int floor = (int) Math.floor(at);
+    for (int i = floor; i > floor - QUARTERS && i >= 0; i--) {
+      if (i * density == Math.rint(i * density)) {
+        return i;
+      }
+    }
+    return floor;
   }
 
   boolean holds(

@@ -67,7 +67,8 @@ final class Sheet extends Group {
             (fit.top() - place.y()) * density,
             fit.scale() * density,
             linePixels * density);
-    List<Area> areas = next.raster().paint(Styles.PAPER, shapes);
+    List<Area> drawn = next.raster().paint(Styles.PAPER, shapes);
+    List<Area> areas = seamless(place) ? drawn : List.of(new Area(0, 0, width, height));
     next.buffer().updateBuffer(all -> null);
     spare = shown;
     shown = next;
@@ -81,6 +82,11 @@ final class Sheet extends Group {
         show(areas.get(i), pane, place);
       }
     }
+  }
+
+  /** Whether parts of the sheet can lie edge to edge: not where edges fall between pixels. */
+  private static boolean seamless(Place place) {
+    return place.density() == Math.rint(place.density());
   }
 
   private void show(Area area, ImageView pane, Place place) {
