@@ -212,15 +212,17 @@ public final class FrameTimes {
 
   private static double start(String which) throws IOException, InterruptedException {
     long began = System.nanoTime();
-    Process process =
+    ProcessBuilder program =
         new ProcessBuilder(
                 System.getProperty("java.home") + "/bin/java",
                 "-cp",
                 classPath(),
                 FirstFrame.class.getName(),
                 which)
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
+            .redirectError(ProcessBuilder.Redirect.DISCARD);
+    // A job left open on this computer would be read as well.
+    program.environment().put("XDG_DATA_HOME", System.getProperty("java.io.tmpdir") + "/no-jobs");
+    Process process = program.start();
     try (BufferedReader out =
         new BufferedReader(
             new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {

@@ -142,8 +142,6 @@ class LessonCardTest {
     begin("early-cam");
     assertThat(readable()).noneMatch(words -> words != null && words.contains("forgives"));
     screen.press(KeyCode.F11);
-    screen.press(KeyCode.F11);
-    screen.press(KeyCode.F11);
     assertThat(Screen.on(() -> screen.window().desk().now().look().show().projected())).isFalse();
   }
 
