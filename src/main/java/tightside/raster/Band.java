@@ -46,9 +46,10 @@ final class Band {
 
   private void paint(Shape.Placed placed, Cut cut, Reach reach, Scene scene) {
     Pose pose = placed.pose();
-    if (cut.stamped() && scene.store().settled()) {
-      stamps.stamp(placed, cut, scene.tracer(), scene.store());
-    } else if (coverage.open(reach)) {
+    if (cut.stamped() && stamps.stamp(placed, cut, scene.tracer(), scene.store())) {
+      return;
+    }
+    if (coverage.open(reach)) {
       double x = scene.tracer().x(pose.at());
       double y = scene.tracer().y(pose.at());
       cut.cover(x, y, pose.up().degrees(), points, coverage);

@@ -85,7 +85,11 @@ final class Cut {
     return stamps.length > 0;
   }
 
-  /** The number of the stamp for a place of the origin and a bearing of the stencil's upright. */
+  /**
+   * The number of the stamp for a place of the origin and a bearing of the stencil's upright.
+   *
+   * @param degrees from 0 to 360
+   */
   int index(double x, double y, double degrees) {
     int way = (int) Math.round(degrees % turn / turn * ways) % ways;
     int across = (int) (PLACES * (x - Math.floor(x)));

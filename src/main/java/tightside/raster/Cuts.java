@@ -16,10 +16,22 @@ public final class Cuts {
 
   private record Kind(Stencil stencil, double breadth, Surface.Rimmed colours) {}
 
+  private final long room;
   private final Map<Kind, Cut> cuts = new HashMap<>();
   private final AtomicLong kept = new AtomicLong();
   private double scale;
   private boolean settled;
+
+  public Cuts() {
+    this(ROOM);
+  }
+
+  /**
+   * @param room for stamps, pixels
+   */
+  Cuts(long room) {
+    this.room = room;
+  }
 
   /** A picture of a scale is drawn: one that had another before is not worth its stamps yet. */
   void begin(double pixelsPerMm) {
@@ -42,12 +54,12 @@ public final class Cuts {
     return Cut.of(points, kind.stencil().closed(), kind.breadth(), kind.colours());
   }
 
-  /** Whether a new stamp may be kept. Asked by all bands at once. */
-  boolean takes(Stamp stamp) {
-    return settled && kept.addAndGet(stamp.pixels()) <= ROOM;
+  /** Whether another stamp is worth while. Asked by all bands at once. */
+  boolean room() {
+    return settled && kept.get() < room;
   }
 
-  boolean settled() {
-    return settled;
+  void kept(Stamp stamp) {
+    kept.addAndGet(stamp.pixels());
   }
 }

@@ -69,22 +69,25 @@ final class Stamps {
     return true;
   }
 
-  /** Draws a small stencil. */
-  void stamp(Shape.Placed placed, Cut cut, Tracer tracer, Cuts cuts) {
+  /** Draws a small stencil, if there is a stamp of it, or room for one. */
+  boolean stamp(Shape.Placed placed, Cut cut, Tracer tracer, Cuts cuts) {
     Pose pose = placed.pose();
     double x = tracer.x(pose.at());
     double y = tracer.y(pose.at());
     int index = cut.index(x, y, pose.up().degrees());
     Stamp stamp = cut.stamp(index);
     if (stamp == null) {
+      if (!cuts.room()) {
+        return false;
+      }
       coverage.open(new Reach(0, 0, ROOM, ROOM));
       cut.cover(index, ROOM / 2, ROOM / 2, points, coverage);
       stamp = coverage.stamp(ROOM / 2, ROOM / 2, cut.colours());
-      if (cuts.takes(stamp)) {
-        cut.keep(index, stamp);
-      }
+      cut.keep(index, stamp);
+      cuts.kept(stamp);
     }
     surface.lay((int) Math.floor(x), (int) Math.floor(y), stamp);
+    return true;
   }
 
   private Stamp stamp(Kind kind) {

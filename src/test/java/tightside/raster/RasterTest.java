@@ -182,6 +182,12 @@ class RasterTest {
     int[] stamped = pixels.clone();
     raster.paint(WHITE, picture.shapes());
     assertThat(pixels).isEqualTo(stamped);
+    Raster roomless = new Raster(pixels, WIDTH, new Cuts(0));
+    for (int frame = 0; frame < 2; frame++) {
+      roomless.lay(left, top, scale, 1);
+      roomless.paint(WHITE, picture.shapes());
+      assertThat(pixels).as("no room for stamps").isEqualTo(drawn);
+    }
     assertThat(stamped).isNotEqualTo(drawn);
     assertThat(difference(stamped, drawn)).isLessThan(STAMPED);
     assertThat(difference(stamped, platform(picture.shapes(), left, top, scale)))
