@@ -2,7 +2,6 @@ package tightside.raster;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicLong;
 import tightside.picture.Stencil;
 
 /**
@@ -18,7 +17,7 @@ public final class Cuts {
 
   private final long room;
   private final Map<Kind, Cut> cuts = new HashMap<>();
-  private final AtomicLong kept = new AtomicLong();
+  private long kept;
   private double scale;
   private boolean settled;
 
@@ -34,12 +33,12 @@ public final class Cuts {
   }
 
   /** A picture of a scale is drawn: one that had another before is not worth its stamps yet. */
-  void begin(double pixelsPerMm) {
+  synchronized void begin(double pixelsPerMm) {
     settled = pixelsPerMm == scale;
     if (!settled) {
       scale = pixelsPerMm;
       cuts.clear();
-      kept.set(0);
+      kept = 0;
     }
   }
 
@@ -55,11 +54,11 @@ public final class Cuts {
   }
 
   /** Whether another stamp is worth while. Asked by all bands at once. */
-  boolean room() {
-    return settled && kept.get() < room;
+  synchronized boolean room() {
+    return settled && kept < room;
   }
 
-  void kept(Stamp stamp) {
-    kept.addAndGet(stamp.pixels());
+  synchronized void kept(Stamp stamp) {
+    kept += stamp.pixels();
   }
 }
