@@ -12,10 +12,10 @@ import tightside.timing.Drives;
 class FaultStudyTest {
 
   private static final Subject SUBJECT = Subject.of(Drives.answered());
-  private static final DriveFaults FAULTS = Effects.of(SUBJECT);
-  private static final List<Hypothesis> ALL = Hypotheses.of(FAULTS, Priors.usual());
+  static final DriveFaults FAULTS = Effects.of(SUBJECT);
+  static final List<Hypothesis> ALL = Hypotheses.of(FAULTS, Priors.usual());
 
-  private static final Evidence CAMS_AND_PLUNGER =
+  static final Evidence CAMS_AND_PLUNGER =
       Evidence.of(
           new Reading.CamAngle("intake", 0, 1, Condition.HOT_IDLE, false),
           new Reading.CamAngle("exhaust", 0, 1, Condition.HOT_IDLE, false),

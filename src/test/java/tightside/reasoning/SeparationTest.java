@@ -4,19 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tightside.timing.Drives;
 
 /** How far readings lie apart: a state that an explanation can make lies at no distance from it. */
 class SeparationTest {
 
-  private static final DriveFaults FAULTS = Effects.of(Subject.of(Drives.answered()));
-  private static final List<Hypothesis> ALL = Hypotheses.of(FAULTS, Priors.usual());
-
-  private static final Evidence CAMS_AND_PLUNGER =
-      Evidence.of(
-          new Reading.CamAngle("intake", 0, 1, Condition.HOT_IDLE, false),
-          new Reading.CamAngle("exhaust", 0, 1, Condition.HOT_IDLE, false),
-          new Reading.PlungerStands("main", 0, 1));
+  private static final DriveFaults FAULTS = FaultStudyTest.FAULTS;
 
   private static double[] made(Hypothesis pair, double firstShare, double secondShare) {
     double[] at = pair.fixedPart(FAULTS.base());
@@ -29,8 +21,10 @@ class SeparationTest {
 
   @Test
   void aPairFindsBothItsAmountsAgain() {
-    Separation separation = new Separation(Likelihood.of(FAULTS, CAMS_AND_PLUNGER), FAULTS.base());
-    List<Hypothesis> pairs = ALL.stream().filter(h -> h.amounts().size() == 2).toList();
+    Separation separation =
+        new Separation(Likelihood.of(FAULTS, FaultStudyTest.CAMS_AND_PLUNGER), FAULTS.base());
+    List<Hypothesis> pairs =
+        FaultStudyTest.ALL.stream().filter(h -> h.amounts().size() == 2).toList();
     assertThat(pairs.size()).isGreaterThan(5);
     for (Hypothesis pair : pairs) {
       for (double share : new double[] {0.2, 0.5, 0.9}) {
