@@ -19,6 +19,9 @@ final class Framing {
   /** The drive is drawn no smaller than this share of its size without words. */
   private static final double LEAST_DRIVE = 0.66;
 
+  /** Words smaller than this are of no use: the drive gives way instead, pixels. */
+  private static final double LEGIBLE = 9;
+
   /** As large as the drive lets them be to begin with; then smaller. */
   private static final double LARGEST_SCALE = 2.5;
 
@@ -75,7 +78,8 @@ final class Framing {
       seen = Frame.about(drive.centre().getX(), bounds(with));
       double fits = Fit.of(seen, width, height).scale();
       double em = emMm(with) * fits;
-      if (em <= NEAR * wanted && fits >= LEAST_DRIVE * bare) {
+      boolean roomy = fits >= LEAST_DRIVE * bare || em <= LEGIBLE;
+      if (em <= NEAR * wanted && roomy) {
         break;
       }
       scale *= em > wanted ? Math.max(0.5, wanted / em) : 0.87;

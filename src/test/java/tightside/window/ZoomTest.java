@@ -20,4 +20,17 @@ class ZoomTest {
     screen.act(w -> w.desk().look(look -> look.textSteps((100 - look.textPercent()) / 10)));
     assertThat(screen.window().picture().picture()).isPresent();
   }
+
+  @ParameterizedTest
+  @CsvSource({"100, 1280, 800, 8.5", "150, 1280, 800, 8.5", "150, 900, 700, 6.5"})
+  void theWordsInThePictureCanBeReadHoweverLittleRoomTheyLeaveTheDrive(
+      int percent, double width, double height, double least) {
+    Screen screen = new Screen(Models.opened("v-six-two-stages"));
+    screen.size(width, height);
+    screen.act(w -> w.desk().look(look -> look.textSteps((percent - look.textPercent()) / 10)));
+    screen.act(w -> {});
+    assertThat(Screen.<Double>on(() -> screen.window().picture().emPixels()))
+        .isGreaterThanOrEqualTo(least);
+    screen.size(1280, 800);
+  }
 }
