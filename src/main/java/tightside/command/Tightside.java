@@ -100,6 +100,11 @@ public final class Tightside implements Callable<Integer> {
           && !(unmatched.getCommandLine().getCommand() instanceof Tightside)) {
         return "\"" + word + "\" is one word too many";
       }
+      if (word.endsWith(".yaml") || word.endsWith(".yml")) {
+        return "a verb comes before the file, as in: tightside counts "
+            + word
+            + "; with no words at all the window opens, and Open in it shows a file";
+      }
       List<String> near = unmatched.getSuggestions();
       return "there is no "
           + (word.startsWith("-") ? "option " : "verb ")

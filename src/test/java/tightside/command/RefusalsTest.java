@@ -66,6 +66,15 @@ class RefusalsTest {
   }
 
   @Test
+  void aFileWithoutAVerbIsToldWhatToDoWithIt() {
+    Run run = Run.of("models/two-cams-arm.yaml");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("tightside counts models/two-cams-arm.yaml", "with no words at all");
+    assertThat(run.err().strip().lines()).hasSize(1);
+  }
+
+  @Test
   void everyProblemOfAFileIsNamedWithLineAndColumn(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("bad.yaml");
     String good = Files.readString(Path.of(Run.ANSWERED));
