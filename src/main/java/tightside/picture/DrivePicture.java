@@ -3,10 +3,10 @@ package tightside.picture;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tightside.drive.Chain;
 import tightside.drive.Gearing;
 import tightside.drive.Shaft;
@@ -27,6 +27,7 @@ public final class DrivePicture {
   private final Gearing gearing;
   private final Draft draft = new Draft();
   private final List<ChainView> views;
+  private final Map<String, List<Shape>> faces = new HashMap<>();
 
   private DrivePicture(Solution solution, PictureOptions options) {
     this.solution = Schematic.over(solution);
@@ -51,19 +52,10 @@ public final class DrivePicture {
     return new Picture(draft.shapes(), bounds, lineMm, solution.drive().name(), description());
   }
 
-  /** What stays of a picture that was drawn of a solution. */
-  public static Standing standing(Picture picture, Solution solution, PictureOptions options) {
-    Map<String, List<Shape>> faces =
-        new DrivePicture(solution, options)
-            .views.stream()
-                .collect(Collectors.toMap(view -> view.chain().name(), DrivePicture::faces));
-    return new Standing(picture.bounds(), picture.lineMm(), faces);
-  }
-
-  private static List<Shape> faces(ChainView view) {
-    Draft faces = new Draft();
-    FaceDrawing.draw(faces, view);
-    return List.copyOf(faces.shapes());
+  /** A picture with what stays of it. */
+  public static Standing standing(Solution solution, PictureOptions options) {
+    DrivePicture drawing = new DrivePicture(solution, options);
+    return new Standing(drawing.picture(), Map.copyOf(drawing.faces));
   }
 
   /**
@@ -78,7 +70,7 @@ public final class DrivePicture {
           standing.faces().get(view.chain().name()).forEach(drawing.draft::add);
           drawing.drawMoving(view);
         });
-    return drawing.within(standing.bounds(), standing.lineMm());
+    return drawing.within(standing.picture().bounds(), standing.picture().lineMm());
   }
 
   /** Whole cycles of two turns of which a picture tells; 0 where it tells of none. */
@@ -155,7 +147,10 @@ public final class DrivePicture {
   }
 
   private void draw(ChainView view) {
+    int from = draft.shapes().size();
     FaceDrawing.draw(draft, view);
+    List<Shape> drawn = draft.shapes().subList(from, draft.shapes().size());
+    faces.put(view.chain().name(), List.copyOf(drawn));
     drawMoving(view);
   }
 

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What of a picture stays as it is while the crank turns and nothing else happens.
+ * A picture, and what of it stays as it is while the crank turns and nothing else happens.
  *
+ * @param picture of the drive where it stood
  * @param faces what rubs each chain, by its name: guides, arms and shoes
  */
-public record Standing(Bounds bounds, double lineMm, Map<String, List<Shape>> faces) {}
+public record Standing(Picture picture, Map<String, List<Shape>> faces) {}

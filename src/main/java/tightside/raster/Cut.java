@@ -22,6 +22,7 @@ final class Cut {
   private final Points outer;
   private final Points inner;
   private final Surface.Rimmed colours;
+  private final int since;
   private final double reach;
 
   /** Into how many parts a turn, or half a turn, is divided. */
@@ -32,7 +33,8 @@ final class Cut {
 
   private final Stamp[] stamps;
 
-  private Cut(Points outer, Points inner, Surface.Rimmed colours) {
+  private Cut(Points outer, Points inner, Surface.Rimmed colours, int since) {
+    this.since = since;
     this.colours = colours;
     this.outer = outer;
     this.inner = inner;
@@ -44,12 +46,13 @@ final class Cut {
 
   /**
    * @param points of the stencil, pixels about its origin
+   * @param since the number of the first frame in which it is drawn
    */
-  static Cut of(Points points, boolean closed, double breadth, Surface.Rimmed colours) {
+  static Cut of(Points points, boolean closed, double breadth, Surface.Rimmed colours, int since) {
     Points outer = new Points();
     Points inner = new Points();
     new Sides().rim(points, closed, breadth, outer, inner);
-    return new Cut(outer, inner, colours);
+    return new Cut(outer, inner, colours, since);
   }
 
   private static double farthest(Points points) {
@@ -74,6 +77,10 @@ final class Cut {
 
   Surface.Rimmed colours() {
     return colours;
+  }
+
+  int since() {
+    return since;
   }
 
   /** From the origin to the farthest point, pixels. */

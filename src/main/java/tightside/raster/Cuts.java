@@ -15,11 +15,16 @@ public final class Cuts {
 
   private record Kind(Stencil stencil, double breadth, Surface.Rimmed colours) {}
 
+  /**
+   * More than a picture has: then most are of chains stretched otherwise, and will not come again.
+   */
+  private static final int MOST = 64;
+
   private final long room;
   private final Map<Kind, Cut> cuts = new HashMap<>();
   private long kept;
   private double scale;
-  private boolean settled;
+  private int frame;
 
   public Cuts() {
     this(ROOM);
@@ -32,10 +37,10 @@ public final class Cuts {
     this.room = room;
   }
 
-  /** A picture of a scale is drawn: one that had another before is not worth its stamps yet. */
+  /** A picture of a scale is drawn. */
   synchronized void begin(double pixelsPerMm) {
-    settled = pixelsPerMm == scale;
-    if (!settled) {
+    frame++;
+    if (pixelsPerMm != scale || cuts.size() > MOST || kept >= room) {
       scale = pixelsPerMm;
       cuts.clear();
       kept = 0;
@@ -50,12 +55,15 @@ public final class Cuts {
   private Cut cut(Kind kind) {
     Points points = new Points();
     new Tracer(0, 0, scale).trace(kind.stencil().curves(), kind.stencil().closed(), points);
-    return Cut.of(points, kind.stencil().closed(), kind.breadth(), kind.colours());
+    return Cut.of(points, kind.stencil().closed(), kind.breadth(), kind.colours(), frame);
   }
 
-  /** Whether another stamp is worth while. Asked by all bands at once. */
-  synchronized boolean room() {
-    return settled && kept < room;
+  /**
+   * Whether another stamp is worth while: not of what is here for the first time, while something
+   * is drawn out or made larger. Asked by all bands at once.
+   */
+  synchronized boolean room(Cut cut) {
+    return cut.since() < frame && kept < room;
   }
 
   synchronized void kept(Stamp stamp) {

@@ -77,7 +77,7 @@ final class Stamps {
     int index = cut.index(x, y, pose.up().degrees());
     Stamp stamp = cut.stamp(index);
     if (stamp == null) {
-      if (!cuts.room()) {
+      if (!cuts.room(cut)) {
         return false;
       }
       coverage.open(new Reach(0, 0, ROOM, ROOM));

@@ -36,7 +36,8 @@ record Captions(
   private static final Set<Ink> WORDS = EnumSet.of(Ink.COUNT, Ink.LABEL, Ink.WARNING);
 
   static Captions of(Solution solution, PictureOptions options) {
-    Picture full = DrivePicture.of(solution, options);
+    Standing standing = DrivePicture.standing(solution, options);
+    Picture full = standing.picture();
     return new Captions(
         solution.drive(),
         still(solution),
@@ -44,12 +45,11 @@ record Captions(
         options,
         full.shapes().stream().filter(s -> s.tag().ink() == Ink.LEADER).toList(),
         full.shapes().stream().filter(s -> WORDS.contains(s.tag().ink())).toList(),
-        DrivePicture.standing(full, solution, options));
+        standing);
   }
 
   /** None: where they would have no room to be read. */
   static Captions none(Solution solution, PictureOptions options) {
-    Picture bare = DrivePicture.of(solution, options.withoutWords());
     return new Captions(
         solution.drive(),
         still(solution),
@@ -57,7 +57,7 @@ record Captions(
         options,
         List.of(),
         List.of(),
-        DrivePicture.standing(bare, solution, options));
+        DrivePicture.standing(solution, options.withoutWords()));
   }
 
   private static long cycles(Solution solution) {

@@ -17,8 +17,9 @@ class StandingTest {
   @ParameterizedTest
   @MethodSource("tightside.picture.Scenes#all")
   void whatMovesOnWhatStandsIsTheWholePicture(Solution solution) {
-    Picture picture = DrivePicture.of(solution, OPTIONS);
-    Standing standing = DrivePicture.standing(picture, solution, OPTIONS);
+    Standing standing = DrivePicture.standing(solution, OPTIONS);
+    Picture picture = standing.picture();
+    assertThat(picture).isEqualTo(DrivePicture.of(solution, OPTIONS));
     State state = solution.state();
     for (double on : new double[] {0, 1.7, 93, 720}) {
       State turned = state.turnedTo(state.crankDegrees() + on, state.arrived());
