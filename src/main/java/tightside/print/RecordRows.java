@@ -51,7 +51,7 @@ final class RecordRows {
     } else if (event instanceof Event.TakenBack e) {
       String standing =
           e.standing()
-              .map(a -> "Taken back; again stands: \u201c%s\u201d.".formatted(given(a)))
+              .map(a -> "Taken back; again stands: \u201c%s\u201d.".formatted(a.givenOrDone()))
               .orElse("Taken back; nothing stands here now.");
       return answer(e.answer(), true, standing);
     } else if (event instanceof Event.Typed e) {
@@ -94,16 +94,12 @@ final class RecordRows {
     Map<String, Object> row = new HashMap<>();
     row.put("entry", true);
     row.put("asked", answer.asked());
-    row.put("given", given(answer));
+    row.put("given", answer.givenOrDone());
     row.put("back", back);
     row.put("standing", standing);
     row.put("verdict", back ? "" : verdict(answer.verdict()));
     row.put("says", back || answer.verdict() == Verdict.NOTED ? "" : answer.says());
     return row;
-  }
-
-  private static String given(Answer answer) {
-    return answer.given().isEmpty() ? "done" : answer.given();
   }
 
   private static String verdict(Verdict verdict) {

@@ -8,4 +8,10 @@ package tightside.record;
  * @param given as typed; empty where a step was only ticked
  * @param says the verdict in one sentence; empty where there is none
  */
-public record Answer(String asked, String given, Verdict verdict, String says) {}
+public record Answer(String asked, String given, Verdict verdict, String says) {
+
+  /** What was given, in words. */
+  public String givenOrDone() {
+    return given.isEmpty() ? "done" : given;
+  }
+}

@@ -88,9 +88,9 @@ public record EventLines(ZoneId zone) {
   }
 
   private static String answer(Answer answer) {
-    String given = answer.given().isEmpty() ? "done" : answer.given();
     String says = answer.verdict() == Verdict.NOTED ? "" : " " + answer.says();
-    return "%s \u201c%s\u201d%s%s".formatted(answer.asked(), given, mark(answer.verdict()), says);
+    return "%s \u201c%s\u201d%s%s"
+        .formatted(answer.asked(), answer.givenOrDone(), mark(answer.verdict()), says);
   }
 
   private static String mark(Verdict verdict) {
